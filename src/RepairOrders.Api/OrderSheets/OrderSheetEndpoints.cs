@@ -1,0 +1,52 @@
+using RepairOrders.Api.People;
+using RepairOrders.Api.Store;
+using RepairOrders.Api.Wire;
+using RepairOrders.Contract;
+
+namespace RepairOrders.Api.OrderSheets;
+
+internal static class OrderSheetEndpoints
+{
+    public static void MapOrderSheets(this IEndpointRouteBuilder orders)
+    {
+        orders.MapGet("/{number}", Sheet).Needs(Permission.ReadOrder).WithSummary("The order as you see it now");
+        orders
+            .MapGet("/{number}/journal", Journal)
+            .Needs(Permission.ReadOrder)
+            .WithSummary("Its history, the chain verified");
+    }
+
+    private static async Task<OrderSheet> Sheet(
+        string number,
+        Person by,
+        RepairStore store,
+        TimeProvider clock,
+        HttpResponse response,
+        CancellationToken stop
+    )
+    {
+        var order = await store.Order(number, by, null, stop);
+        var related = await store
+            .Orders.Where(o => o.LineId != null && o.LineId == order.LineId && o.Id != order.Id)
+            .OrderByDescending(o => o.Id)
+            .Select(o => o.Number)
+            .Take(20)
+            .ToListAsync(stop);
+        response.Headers.ETag = $"\"{order.Version}\"";
+        return OrderSheetQuery.Sheet(order, by, clock.Now(), related);
+    }
+
+    private static async Task<JournalView> Journal(string number, Person by, RepairStore store, CancellationToken stop)
+    {
+        var order = await store.Order(number, by, null, stop);
+        var entries = await store
+            .Journal.AsNoTracking()
+            .Where(j => j.OrderId == order.Id)
+            .OrderBy(j => j.Line)
+            .ToListAsync(stop);
+        return new JournalView(
+            [.. entries.Select(e => new JournalLine(e.Line, e.At, e.By, e.What, e.Why, e.Hash))],
+            Orders.JournalChain.BrokenAt(order, entries)
+        );
+    }
+}

@@ -1,0 +1,28 @@
+using RepairOrders.Contract;
+using static RepairOrders.Api.People.Permission;
+using static RepairOrders.Contract.Role;
+
+namespace RepairOrders.Api.People;
+
+/// <summary>Who may at all: one line a permission. Every endpoint names its permission here.</summary>
+internal static class RoleRules
+{
+    private static readonly Role[] Everyone = Enum.GetValues<Role>();
+
+    private static readonly Dictionary<Permission, Role[]> Allowed = new()
+    {
+        [SeeOneself] = Everyone,
+        [ReadRegister] = Everyone,
+        [ReadOrder] = Everyone,
+        [Permission.RequestRepair] = [Supervisor, Technician, IntegrityEngineer],
+        [Permission.ApproveOrder] = [Supervisor, IntegrityEngineer, Manager],
+        [Permission.WithdrawApproval] = [Supervisor, IntegrityEngineer, Manager],
+    };
+
+    public static IReadOnlyList<Role> RolesFor(Permission permission) => Allowed[permission];
+
+    public static bool May(Person person, Permission permission) => Allowed[permission].Any(person.Is);
+
+    public static IEnumerable<Permission> PermissionsOf(Person person) =>
+        Enum.GetValues<Permission>().Where(p => May(person, p));
+}

@@ -1,0 +1,38 @@
+using RepairOrders.Api.Lines;
+using RepairOrders.Api.Orders;
+using RepairOrders.Contract;
+
+namespace RepairOrders.Api.Requesting;
+
+/// <summary>What was seen and asked for.</summary>
+internal sealed class Request : SignedRecord<RequestRepair>, IMovesStage
+{
+    private Request() { }
+
+    public Request(RequestRepair ask)
+        : base(ask) { }
+
+    public override string Kind => "request";
+
+    public override string Summary =>
+        $"{Words.Of(Asked.LeakState)}, {Asked.OperatingPressure.Entered}, {Asked.OperatingTemperature.Entered}: {Asked.Seen}";
+
+    public Stage After(Stage before, RepairOrder order) => Stage.Requested;
+
+    public static Objection? Objection(RequestRepair ask, Line? line)
+    {
+        if (ask.Line is not null && line is null)
+            return new(
+                "line-not-listed",
+                $"Line {ask.Line} is not in the line list. Leave the line empty and describe the place, or have the line listed.",
+                "administrator, who keeps the line list"
+            );
+        if (ask.LeakState > LeakState.Stain && ask.Hazardous && string.IsNullOrWhiteSpace(ask.ImmediateMeasures))
+            return new(
+                "hazard-without-measure",
+                "The leak is hazardous and no immediate measure is on record. Make the place safe first: keep people away, cut the pressure, isolate; then write down what was done.",
+                "the requester, once the place is safe"
+            );
+        return null;
+    }
+}

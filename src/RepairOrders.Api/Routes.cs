@@ -1,0 +1,23 @@
+using RepairOrders.Api.OrderSheets;
+using RepairOrders.Api.People;
+using RepairOrders.Api.Register;
+using RepairOrders.Api.Requesting;
+using RepairOrders.Api.Wire;
+
+namespace RepairOrders.Api;
+
+/// <summary>The API on one page, in the order of the procedure.</summary>
+internal static class Routes
+{
+    public static void Map(IEndpointRouteBuilder app)
+    {
+        var api = app.MapGroup("/api/v1").RequireAuthorization(BearerSignIn.SchemeName);
+
+        api.MapSession();
+
+        var orders = api.MapGroup("/orders").AddEndpointFilter<Writes>();
+        orders.MapRegister();
+        orders.MapRequesting();
+        orders.MapOrderSheets();
+    }
+}

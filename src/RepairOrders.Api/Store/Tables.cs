@@ -1,0 +1,100 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using RepairOrders.Api.Lines;
+using RepairOrders.Api.Orders;
+using RepairOrders.Api.People;
+using RepairOrders.Api.Requesting;
+using RepairOrders.Api.Sites;
+using RepairOrders.Api.Wire;
+
+namespace RepairOrders.Api.Store;
+
+/// <summary>The store on one page.</summary>
+internal static class Tables
+{
+    public static void Map(ModelBuilder model)
+    {
+        // The steps, in the order of the procedure. Every record's table has the same columns.
+        Record<Request>(model, "requests");
+
+        model.Entity<SignedRecord>(record =>
+        {
+            record.UseTpcMappingStrategy();
+            record.HasKey(r => r.Id);
+            record.Property(r => r.Id).ValueGeneratedNever();
+            record.Property(r => r.Body).HasColumnType("jsonb");
+            record.Ignore(r => r.Summary).Ignore(r => r.Kind).Ignore(r => r.Tone).Ignore(r => r.Stands);
+            record.HasIndex(r => r.OrderId);
+        });
+        model.Entity<RepairOrder>(Order);
+        model.Entity<JournalEntry>(journal =>
+        {
+            journal.ToTable("journal").HasKey(j => new { j.OrderId, j.Line });
+            journal.HasIndex(j => j.At).HasMethod("brin");
+        });
+
+        model.Entity<Site>(site =>
+        {
+            site.ToTable("sites").Property(s => s.Id).ValueGeneratedNever();
+            site.HasIndex(s => s.ShortName).IsUnique();
+        });
+        model.Entity<Line>(line =>
+        {
+            line.ToTable("lines").Property(l => l.Id).ValueGeneratedNever();
+            line.HasIndex(l => new { l.SiteId, l.Number }).IsUnique();
+        });
+
+        People(model);
+        model.Entity<KeptAnswer>().ToTable("kept_answers").HasKey(a => new { a.PersonId, a.Key });
+
+        // A signed record outlives everything it points at: nothing is deleted by way of something else.
+        foreach (var key in model.Model.GetEntityTypes().SelectMany(e => e.GetForeignKeys()).Where(k => !k.IsOwnership))
+            key.DeleteBehavior = DeleteBehavior.Restrict;
+    }
+
+    private static void Record<T>(ModelBuilder model, string table)
+        where T : SignedRecord => model.Entity<T>().ToTable(table).Ignore("Asked");
+
+    private static void Order(EntityTypeBuilder<RepairOrder> order)
+    {
+        order.ToTable("orders").HasKey(o => o.Id);
+        order.Property(o => o.Id).ValueGeneratedNever();
+        order.Property(o => o.Version).IsRowVersion();
+        order.HasIndex(o => o.Number).IsUnique();
+        order.HasOne(o => o.Site).WithMany().HasForeignKey(o => o.SiteId);
+        order.HasOne(o => o.Line).WithMany().HasForeignKey(o => o.LineId);
+        order.Ignore(o => o.Stage).Ignore(o => o.Request);
+        order.HasMany(o => o.Records).WithOne().HasForeignKey(r => r.OrderId);
+        order.HasMany(o => o.Journal).WithOne().HasForeignKey(j => j.OrderId);
+        order.ComplexProperty(
+            o => o.Columns,
+            columns =>
+            {
+                columns.Property(c => c.Stage).HasConversion<string>().HasColumnName("stage");
+                columns.Property(c => c.Place).HasColumnName("place");
+                columns.Property(c => c.Fluid).HasColumnName("fluid");
+            }
+        );
+    }
+
+    private static void People(ModelBuilder model)
+    {
+        model.Entity<Person>(person =>
+        {
+            person.ToTable("people").Property(p => p.Id).ValueGeneratedNever();
+            person.PrimitiveCollection(p => p.Roles).ElementType().HasConversion<string>();
+            person.OwnsMany(p => p.Competences, c => c.ToJson());
+        });
+        model.Entity<IdentityUserClaim<Guid>>().ToTable("person_claims");
+        model.Entity<IdentityUserLogin<Guid>>().ToTable("person_logins");
+        model.Entity<IdentityUserToken<Guid>>().ToTable("person_tokens");
+        model.Entity<Session>(session =>
+        {
+            session.ToTable("sessions").HasKey(s => s.TokenHash);
+            session.HasOne(s => s.Person).WithMany().HasForeignKey(s => s.PersonId);
+        });
+        model
+            .Entity<Microsoft.AspNetCore.DataProtection.EntityFrameworkCore.DataProtectionKey>()
+            .ToTable("data_protection_keys");
+    }
+}

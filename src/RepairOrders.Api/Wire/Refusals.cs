@@ -1,0 +1,140 @@
+using System.Diagnostics;
+using System.Text.Json;
+using Microsoft.AspNetCore.Diagnostics;
+using Npgsql;
+using RepairOrders.Api.Orders;
+using RepairOrders.Engineering;
+
+namespace RepairOrders.Api.Wire;
+
+/// <summary>There is none, or the caller may not see it: the two read alike, so that nothing leaks.</summary>
+internal sealed class NotHere(string what) : Exception(what);
+
+/// <summary>A refusal that is neither the procedure's nor a malformed ask.</summary>
+internal sealed class RequestRefusal(int status, string code, string sentence) : Exception(sentence)
+{
+    public int Status => status;
+    public string Code => code;
+}
+
+/// <summary>An ask whose fields are wrong.</summary>
+internal sealed class MalformedAsk(IReadOnlyDictionary<string, string[]> fields)
+    : Exception(fields.First().Key + " " + fields.First().Value[0])
+{
+    public MalformedAsk(string field, string message)
+        : this(new Dictionary<string, string[]> { [field] = [message] }) { }
+
+    public IReadOnlyDictionary<string, string[]> Fields => fields;
+}
+
+/// <summary>Refusals ride on exceptions, so that a decision reads in one line and cannot be ignored; here they become answers.</summary>
+internal sealed class Refusals : IExceptionHandler
+{
+    public async ValueTask<bool> TryHandleAsync(HttpContext context, Exception exception, CancellationToken stop)
+    {
+        if (!context.Request.Path.StartsWithSegments("/api"))
+            return false;
+        if (Answer(exception) is not { } answer)
+            return false;
+        await answer.ExecuteAsync(context);
+        return true;
+    }
+
+    public static IResult? Answer(Exception exception) =>
+        exception switch
+        {
+            ProcedureRefusal no => Problem(409, no.Objection.Code, no.Objection.Sentence, no.Objection.Clears),
+            NotHere none => Problem(404, "not-here", none.Message),
+            RequestRefusal no => Problem(no.Status, no.Code, no.Message),
+            MalformedAsk bad => Malformed(bad.Fields),
+            ImpossibleInputException bad => Malformed(
+                new Dictionary<string, string[]>
+                {
+                    [bad.Field] = [$"{bad.Field} is {bad.Value}; allowed is {bad.Allowed}."],
+                }
+            ),
+            BadHttpRequestException { InnerException: JsonException bad } => Malformed(
+                new Dictionary<string, string[]> { [Path(bad)] = [Message(bad)] }
+            ),
+            BadHttpRequestException bad => Problem(bad.StatusCode, "malformed", bad.Message),
+            DbUpdateConcurrencyException => Problem(
+                412,
+                "stale",
+                "Somebody signed on this order since you opened it. What you typed is still yours: read the order again and send it once more."
+            ),
+            NpgsqlException { IsTransient: true }
+            or DbUpdateException { InnerException: NpgsqlException { IsTransient: true } } => new Away(),
+            InvalidOperationException { InnerException: NpgsqlException { IsTransient: true } } => new Away(),
+            _ => null,
+        };
+
+    public static IResult Problem(int status, string code, string sentence, string? clears = null)
+    {
+        var more = new Dictionary<string, object?> { ["code"] = code, ["traceId"] = TraceId };
+        if (clears is not null)
+            more["clears"] = clears;
+        return TypedResults.Problem(sentence, statusCode: status, extensions: more);
+    }
+
+    private static Microsoft.AspNetCore.Http.HttpResults.ProblemHttpResult Malformed(
+        IReadOnlyDictionary<string, string[]> fields
+    ) =>
+        TypedResults.Problem(
+            string.Join(" ", fields.SelectMany(f => f.Value)),
+            statusCode: 400,
+            extensions: new Dictionary<string, object?>
+            {
+                ["code"] = "malformed",
+                ["errors"] = fields,
+                ["traceId"] = TraceId,
+            }
+        );
+
+    /// <summary>The framework's own problems in our words: fields as the wire spells them, and a code.</summary>
+    public static void InOurWords(ProblemDetailsContext context)
+    {
+        var problem = context.ProblemDetails;
+        problem.Extensions.TryAdd("code", problem.Status == 400 ? "malformed" : $"http-{problem.Status}");
+        if (TraceId is { } id)
+            problem.Extensions["traceId"] = id;
+        if (problem is not HttpValidationProblemDetails validation)
+            return;
+        var fields = validation.Errors.ToDictionary(e => Wired(e.Key), e => e.Value);
+        validation.Errors.Clear();
+        foreach (var (field, messages) in fields)
+            validation.Errors[field] = messages;
+        validation.Detail = string.Join(" ", fields.SelectMany(f => f.Value));
+    }
+
+    private static string Wired(string path) =>
+        string.Join('.', path.Split('.').Select(JsonNamingPolicy.CamelCase.ConvertName));
+
+    private static string? TraceId => Activity.Current?.TraceId.ToString();
+
+    private static string Path(JsonException bad) =>
+        bad.Path is { Length: > 2 } path && path.StartsWith("$.", StringComparison.Ordinal) ? path[2..] : "body";
+
+    // Messages of our own converters are whole sentences; the serializer's own name types and byte positions nobody typed.
+    private static string Message(JsonException bad)
+    {
+        var path = Path(bad);
+        if (
+            bad.Message.StartsWith("is ", StringComparison.Ordinal)
+            || bad.Message.StartsWith("allowed ", StringComparison.Ordinal)
+        )
+            return $"{path} {bad.Message.Split(" Path: ")[0]}";
+        if (bad.Message.Contains("missing required properties", StringComparison.Ordinal))
+            return "The body lacks: " + bad.Message[(bad.Message.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim();
+        return $"{path} cannot be read: it is not of the kind this field takes.";
+    }
+
+    private sealed class Away : IResult
+    {
+        public Task ExecuteAsync(HttpContext httpContext)
+        {
+            httpContext.Response.Headers.RetryAfter = "5";
+            return Problem(503, "store-away", "The store is away at the moment. Nothing was saved; try again shortly.")
+                .ExecuteAsync(httpContext);
+        }
+    }
+}

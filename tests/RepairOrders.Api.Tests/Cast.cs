@@ -1,0 +1,126 @@
+using RepairOrders.Api.Lines;
+using RepairOrders.Api.People;
+using RepairOrders.Contract;
+
+namespace RepairOrders.Api.Tests;
+
+/// <summary>The cast and the sample lines.</summary>
+internal static class Cast
+{
+    public static readonly string[] Methods =
+    [
+        "banded-patch",
+        "laminate-wrap",
+        "bolted-clamp",
+        "welded-patch",
+        "welded-sleeve",
+        "plug",
+        "section-replacement",
+    ];
+
+    internal sealed record Member(string Name, string FullName, Role[] Roles, string[] Competences);
+
+    public static readonly Member[] People =
+    [
+        new("mara", "Mara Lindqvist", [Role.Supervisor], []),
+        new("olaf", "Olaf Brekke", [Role.Supervisor], [Competence.OperationsInCharge]),
+        new("tove", "Tove Aune", [Role.Technician], Methods),
+        new("anton", "Anton Reyes", [Role.Technician], Methods),
+        new("vera", "Vera Sand", [Role.Technician], [.. Methods, Competence.Inspector]),
+        new("signe", "Signe Dahl", [Role.Storekeeper], []),
+        new("ines", "Ines Duarte", [Role.IntegrityEngineer], []),
+        new("pavel", "Pavel Horak", [Role.IntegrityEngineer], [Competence.Inspector]),
+        new("henrik", "Henrik Vold", [Role.Manager], []),
+        new("ada", "Ada Mensah", [Role.Administrator], []),
+        new("rune", "Rune Falk", [Role.Reader], []),
+    ];
+
+    /// <summary>A cooling-water line DN 150, a fire main DN 200, and a hot hydrocarbon line DN 100.</summary>
+    public static IEnumerable<Line> Lines(Guid site) =>
+        [
+            new()
+            {
+                SiteId = site,
+                Number = "CW-150-3104",
+                Area = "Pump house 2",
+                Section = "CW-N",
+                Nps = "6",
+                Dn = 150,
+                OutsideDiameterMm = 168.3,
+                NominalWallMm = 7.11,
+                Grade = "ASTM A106 B",
+                Fluid = "cooling water, brackish",
+                FluidGroup = 2,
+                ServiceCategory = "d",
+                InspectionClass = 4,
+                DesignPressureBar = 10,
+                DesignTemperatureC = 50,
+                OperatingPressureBar = 6,
+                OperatingTemperatureC = 18,
+                YearInstalled = 2004,
+            },
+            new()
+            {
+                SiteId = site,
+                Number = "FM-200-0012",
+                Area = "Yard",
+                Section = "FM-E",
+                Nps = "8",
+                Dn = 200,
+                OutsideDiameterMm = 219.1,
+                NominalWallMm = 8.18,
+                Grade = "ASTM A106 B",
+                Fluid = "fire water",
+                FluidGroup = 2,
+                ServiceCategory = "d",
+                InspectionClass = 4,
+                DesignPressureBar = 10,
+                DesignTemperatureC = 50,
+                OperatingPressureBar = 9,
+                OperatingTemperatureC = 12,
+                SafetyCritical = true,
+                YearInstalled = 1998,
+            },
+            new()
+            {
+                SiteId = site,
+                Number = "HO-100-0450",
+                Area = "Boiler house",
+                Section = "HO-1",
+                Nps = "4",
+                Dn = 100,
+                OutsideDiameterMm = 114.3,
+                NominalWallMm = 6.02,
+                Grade = "ASTM A106 B",
+                Fluid = "heating oil",
+                FluidGroup = 1,
+                ServiceCategory = "normal",
+                InspectionClass = 2,
+                Flammable = true,
+                AutoIgnitionC = 250,
+                DesignPressureBar = 12,
+                DesignTemperatureC = 90,
+                OperatingPressureBar = 7,
+                OperatingTemperatureC = 45,
+                YearInstalled = 2001,
+            },
+        ];
+
+    /// <summary>A weep on the cooling-water line.</summary>
+    public static RequestRepair Weep(string site) =>
+        new(
+            site,
+            "CW-150-3104",
+            "Pump house 2, north wall, 4.2 m from valve V-22",
+            "cooling water, brackish",
+            "pinhole weeping at 4 o'clock",
+            FoundHow.Round,
+            LeakState.Weep,
+            false,
+            Measure.Of(6, "bar"),
+            Measure.Of(18, "°C"),
+            "drip tray, area roped off",
+            "the line cools the turbine and cannot be taken off before the January stop",
+            null
+        );
+}
