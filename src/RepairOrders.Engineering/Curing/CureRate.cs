@@ -18,8 +18,8 @@ public static class CureRate
     /// </remarks>
     /// <param name="at">Temperature, °C.</param>
     /// <param name="reference">Temperature the data is stated at, °C.</param>
-    /// <param name="q10">Rate ratio for 10 K, -.</param>
-    /// <returns>Rate factor, -.</returns>
+    /// <param name="q10">Rate ratio for 10 K [-].</param>
+    /// <returns>Rate factor [-].</returns>
     /// <exception cref="ImpossibleInputException">A temperature outside −60 to 300 °C, or Q10 outside 1 to 10.</exception>
     /// <example>10 °C against 25 °C with Q10 = 2: 2^(−1.5) = 0.35355.</example>
     public static double ByQ10(Temperature at, Temperature reference, double q10)
@@ -40,7 +40,7 @@ public static class CureRate
     /// <param name="at">Temperature, °C.</param>
     /// <param name="reference">Temperature the data is stated at, °C.</param>
     /// <param name="activationEnergy">Activation energy, kJ/mol.</param>
-    /// <returns>Rate factor, -.</returns>
+    /// <returns>Rate factor [-].</returns>
     /// <exception cref="ImpossibleInputException">A temperature outside −60 to 300 °C, or an energy not above 0 or above 200 kJ/mol.</exception>
     /// <example>50 kJ/mol, 25 to 35 °C: exp(50 000/8.31446 × (1/298.15 − 1/308.15)) = 1.92.</example>
     public static double ByArrhenius(Temperature at, Temperature reference, MolarEnergy activationEnergy)
@@ -58,7 +58,7 @@ public static class CureRate
     /// <para>Validity: T1 ≠ T2, k2/k1 &gt; 0.</para>
     /// <para>Reference: Arrhenius 1889; worked case of a solved textbook question.</para>
     /// </remarks>
-    /// <param name="rateRatio">Rate at the second temperature over the rate at the first, -.</param>
+    /// <param name="rateRatio">Rate at the second temperature over the rate at the first [-].</param>
     /// <param name="first">First temperature, °C.</param>
     /// <param name="second">Second temperature, °C.</param>
     /// <returns>Activation energy, J/mol.</returns>

@@ -17,7 +17,7 @@ public static class DegreeOfCure
     /// <param name="rate">Rate at the reference, 1/h.</param>
     /// <param name="reference">Reference temperature, °C.</param>
     /// <param name="activationEnergy">Activation energy, kJ/mol.</param>
-    /// <returns>Degree of cure, 0 to 1.</returns>
+    /// <returns>Degree of cure [-], 0 to 1.</returns>
     /// <exception cref="ImpossibleInputException">A temperature, length, rate or energy out of range.</exception>
     /// <example>Eight hours at 25 °C, kref = 0.4 1/h at 25 °C: 1 − exp(−3.2) = 0.95924.</example>
     public static double FirstOrder(
@@ -47,7 +47,7 @@ public static class DegreeOfCure
     /// <param name="intervals">Temperatures and lengths, °C and h.</param>
     /// <param name="kinetics">Rates, orders and energies of the material.</param>
     /// <param name="reference">Reference temperature of the rates, °C.</param>
-    /// <returns>Degree of cure, 0 to 1.</returns>
+    /// <returns>Degree of cure [-], 0 to 1.</returns>
     /// <exception cref="ImpossibleInputException">A temperature, length, rate, order or energy out of range.</exception>
     /// <example>k1 = 0.4 1/h, k2 = 0, n = 1, eight hours at the reference: first order again, 0.95924.</example>
     public static double Autocatalytic(
@@ -85,8 +85,8 @@ public static class DegreeOfCure
     /// <param name="cure">Cure temperature, °C.</param>
     /// <param name="uncured">Glass transition of the uncured resin, °C.</param>
     /// <param name="cured">Glass transition of the fully cured resin, °C.</param>
-    /// <param name="lambda">Ratio of the heat capacity steps, -.</param>
-    /// <returns>Greatest degree of cure at that temperature, 0 to 1.</returns>
+    /// <param name="lambda">Ratio of the heat capacity steps [-].</param>
+    /// <returns>Greatest degree of cure at that temperature [-], 0 to 1.</returns>
     /// <exception cref="ImpossibleInputException">Transitions in the wrong order, a temperature outside −60 to 300 °C, or λ not above 0 or above 1.</exception>
     /// <example>Cure at 20 °C, Tg0 = −20 °C, Tg∞ = 80 °C, λ = 0.5: x = 0.4, α = 0.4/(0.5 + 0.2) = 0.571.</example>
     public static double CapByVitrification(Temperature cure, Temperature uncured, Temperature cured, double lambda)

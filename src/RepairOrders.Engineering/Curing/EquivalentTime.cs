@@ -71,7 +71,7 @@ public static class EquivalentTime
     /// </remarks>
     /// <param name="intervals">Temperatures and lengths, °C and h.</param>
     /// <param name="datum">Datum temperature, °C.</param>
-    /// <returns>Temperature-time factor, °C h.</returns>
+    /// <returns>Temperature-time factor [°C h].</returns>
     /// <exception cref="ImpossibleInputException">A temperature outside −60 to 300 °C, or a length not 0 to 1e6 h.</exception>
     /// <example>Six hours each at −5, −3, 2 and 8 °C, datum 0 °C: (2 + 8) × 6 = 60 °C h.</example>
     public static double TemperatureTimeFactor(IEnumerable<CureInterval> intervals, Temperature datum)

@@ -106,7 +106,7 @@ public static class PotLife
     /// </remarks>
     /// <param name="data">The material's data.</param>
     /// <param name="log">Readings of the mix from the moment its parts met, in order.</param>
-    /// <returns>Share of the pot life used, -; 1 or more means it may not be used.</returns>
+    /// <returns>Share of the pot life used [-]; 1 or more means it may not be used.</returns>
     /// <exception cref="ImpossibleInputException">No reading, readings out of order, or a value out of range.</exception>
     /// <example>30 min at 20 °C, Q10 2.6 above; 10 min from 25 to 30 °C: 2.6 × 10/30 = 0.867.</example>
     public static double Used(PotLifeData data, IReadOnlyList<LogReading> log)
