@@ -46,7 +46,7 @@ internal static class FirstOrder
         return null;
     }
 
-    /// <summary>Φ(−x): the chance of a standard normal above x. Hart (1968) in the form of West (2005), 15 figures.</summary>
+    /// <summary>Φ(−x): the chance of a standard normal above x. Hart (1968) in the form of West (2005), 12 figures.</summary>
     public static double NormalTail(double x)
     {
         var a = Math.Abs(x);
