@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace RepairOrders.Engineering.Methods;
 
 /// <summary>What a limit says of the value put to it.</summary>
@@ -45,4 +47,99 @@ public sealed record Finding(
 {
     /// <summary>A limit that nobody may sign past has been passed.</summary>
     public bool Blocks => Severity == Severity.Fail && Kind == LimitKind.Absolute;
+
+    /// <summary>Puts a value to an upper limit.</summary>
+    /// <param name="code">The finding's code.</param>
+    /// <param name="what">What is tested, as the start of a sentence.</param>
+    /// <param name="value">The value in <paramref name="unit"/>.</param>
+    /// <param name="limit">The limit in <paramref name="unit"/>.</param>
+    /// <param name="unit">The unit as printed.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <param name="kind">Whether a signed deviation can pass it.</param>
+    /// <returns>Pass or fail.</returns>
+    public static Finding AtMost(
+        string code,
+        string what,
+        double value,
+        double limit,
+        string unit,
+        Clause source,
+        LimitKind kind = LimitKind.ByDeviation
+    ) => Put(code, what, value, limit, unit, source, kind, value <= limit, "at most");
+
+    /// <summary>Puts a value to a lower limit.</summary>
+    /// <param name="code">The finding's code.</param>
+    /// <param name="what">What is tested, as the start of a sentence.</param>
+    /// <param name="value">The value in <paramref name="unit"/>.</param>
+    /// <param name="limit">The limit in <paramref name="unit"/>.</param>
+    /// <param name="unit">The unit as printed.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <param name="kind">Whether a signed deviation can pass it.</param>
+    /// <returns>Pass or fail.</returns>
+    public static Finding AtLeast(
+        string code,
+        string what,
+        double value,
+        double limit,
+        string unit,
+        Clause source,
+        LimitKind kind = LimitKind.ByDeviation
+    ) => Put(code, what, value, limit, unit, source, kind, value >= limit, "at least");
+
+    /// <summary>A limit without a number that is met.</summary>
+    /// <param name="code">The finding's code.</param>
+    /// <param name="words">The finding as a sentence.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <returns>The finding.</returns>
+    public static Finding Pass(string code, string words, Clause source) =>
+        new(code, Severity.Pass, words, null, null, null, source);
+
+    /// <summary>Something that somebody should look at.</summary>
+    /// <param name="code">The finding's code.</param>
+    /// <param name="words">The finding as a sentence.</param>
+    /// <param name="source">Where it comes from.</param>
+    /// <returns>The finding.</returns>
+    public static Finding Watch(string code, string words, Clause source) =>
+        new(code, Severity.Watch, words, null, null, null, source);
+
+    /// <summary>A limit without a number that is passed, and that a second engineer may sign for.</summary>
+    /// <param name="code">The finding's code.</param>
+    /// <param name="words">The finding as a sentence.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <returns>The finding.</returns>
+    public static Finding Fail(string code, string words, Clause source) =>
+        new(code, Severity.Fail, words, null, null, null, source);
+
+    /// <summary>A limit without a number that is passed, and that nobody may sign for.</summary>
+    /// <param name="code">The finding's code.</param>
+    /// <param name="words">The finding as a sentence.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <returns>The finding.</returns>
+    public static Finding Refuse(string code, string words, Clause source) =>
+        new(code, Severity.Fail, words, null, null, null, source, LimitKind.Absolute);
+
+    private static Finding Put(
+        string code,
+        string what,
+        double value,
+        double limit,
+        string unit,
+        Clause source,
+        LimitKind kind,
+        bool holds,
+        string sense
+    ) =>
+        new(
+            code,
+            holds ? Severity.Pass : Severity.Fail,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{what} is {value:G4} {unit}; allowed is {sense} {limit:G4} {unit}."
+            ),
+            value,
+            limit,
+            unit,
+            source,
+            kind
+        );
 }
