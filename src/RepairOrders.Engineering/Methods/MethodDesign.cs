@@ -7,6 +7,19 @@ namespace RepairOrders.Engineering.Methods;
 /// <param name="Unit">The unit as printed.</param>
 public sealed record Dimension(string Code, string Words, double Value, string Unit);
 
+/// <summary>A curve of a chart.</summary>
+/// <param name="Code">Lower-case words joined by hyphens.</param>
+/// <param name="Words">What the curve shows.</param>
+/// <param name="Across">What runs across, with its unit.</param>
+/// <param name="Up">What runs up, with its unit.</param>
+/// <param name="Points">The points, in order.</param>
+public sealed record Series(string Code, string Words, string Across, string Up, IReadOnlyList<Point> Points);
+
+/// <summary>A point of a curve.</summary>
+/// <param name="X">Across.</param>
+/// <param name="Y">Up.</param>
+public sealed record Point(double X, double Y);
+
 /// <summary>What a method sizes: dimensions, bill of material, hold points, cautions and the working that leads to them.</summary>
 /// <param name="Method">The method's code.</param>
 /// <param name="Dimensions">Named sizes; the drawing is made from them.</param>
@@ -39,6 +52,9 @@ public sealed record MethodDesign(
     bool CarriesAxialLoad
 )
 {
+    /// <summary>Data of the design's charts, such as the pressure round the arc; empty where it has none.</summary>
+    public IReadOnlyList<Series> Series { get; init; } = [];
+
     /// <summary>Whether every limit holds.</summary>
     public bool Holds => Findings.All(f => f.Severity != Severity.Fail);
 
