@@ -7,7 +7,7 @@ namespace RepairOrders.Engineering.Life;
 /// <param name="Point">The point u*.</param>
 internal sealed record DesignPoint(double Beta, double[] Point)
 {
-    public double Probability => FirstOrder.NormalTail(Beta);
+    public double Probability => NormalTail.Above(Beta);
 }
 
 // First-order reliability: the nearest point by Hasofer and Lind's iteration (Rackwitz and Fiessler 1978) with the merit function
@@ -44,55 +44,6 @@ internal static class FirstOrder
             }
         }
         return null;
-    }
-
-    /// <summary>Φ(−x): the chance of a standard normal above x. Hart (1968) in the form of West (2005), 12 figures.</summary>
-    public static double NormalTail(double x)
-    {
-        var a = Math.Abs(x);
-        var tail = a > Farthest ? 0 : Tail(a);
-        return x >= 0 ? tail : 1 - tail;
-    }
-
-    private static double Tail(double a)
-    {
-        var e = Reproducible.Exp(-a * a / 2);
-        if (a >= 7.07106781186547)
-        {
-            return e / ((a + 1 / (a + 2 / (a + 3 / (a + 4 / (a + 0.65))))) * 2.506628274631);
-        }
-        ReadOnlySpan<double> above =
-        [
-            3.52624965998911e-2,
-            0.700383064443688,
-            6.37396220353165,
-            33.912866078383,
-            112.079291497871,
-            221.213596169931,
-            220.206867912376,
-        ];
-        ReadOnlySpan<double> below =
-        [
-            8.83883476483184e-2,
-            1.75566716318264,
-            16.064177579207,
-            86.7807322029461,
-            296.564248779674,
-            637.333633378831,
-            793.826512519948,
-            440.413735824752,
-        ];
-        return e * Polynomial(above, a) / Polynomial(below, a);
-    }
-
-    private static double Polynomial(ReadOnlySpan<double> coefficients, double x)
-    {
-        var sum = 0.0;
-        foreach (var c in coefficients)
-        {
-            sum = sum * x + c;
-        }
-        return sum;
     }
 
     private static double[] Moved(Func<double[], double> limit, double[] u, double[] move, double weight)
