@@ -22,9 +22,9 @@ internal sealed class RepairStore(DbContextOptions<RepairStore> options)
     public DbSet<KeptAnswer> KeptAnswers => Set<KeptAnswer>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 
-    /// <summary>The version of the order this request wrote; nothing when it wrote none.</summary>
+    /// <summary>The version of the order this request wrote; nothing when it wrote none, or several.</summary>
     public uint? WrittenVersion =>
-        ChangeTracker.Entries<RepairOrder>().Select(o => (uint?)o.Entity.Version).SingleOrDefault();
+        ChangeTracker.Entries<RepairOrder>().Take(2).ToList() is [var only] ? only.Entity.Version : null;
 
     /// <summary>The order with its whole sheaf, if the person may see it.</summary>
     /// <exception cref="NotHere">There is none that he may see.</exception>

@@ -16,6 +16,7 @@ public sealed record LookRule(DateTimeOffset From, TimeSpan Interval, TimeSpan G
 /// <param name="Overdue">Its grace is over.</param>
 /// <param name="MissedNow">Due dates in a row, up to now, whose grace is over and that nobody settled.</param>
 /// <param name="MissedBefore">Due dates that were settled only after their grace.</param>
+/// <param name="NextMiss">When the next due date in a row is missed, if nobody goes: its grace ends then.</param>
 /// <param name="TooEarly">Visits that did not count, since they were before the last 20 % of the interval.</param>
 public sealed record LookState(
     DateTimeOffset? LastSettled,
@@ -27,6 +28,7 @@ public sealed record LookState(
     bool Overdue,
     int MissedNow,
     int MissedBefore,
+    DateTimeOffset NextMiss,
     IReadOnlyList<DateTimeOffset> TooEarly
 );
 
@@ -152,6 +154,7 @@ public static class LookSeries
                 now > overdueFrom,
                 missedNow,
                 missedBefore,
+                OverdueFrom,
                 early
             );
         }

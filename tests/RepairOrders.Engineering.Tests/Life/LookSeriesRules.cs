@@ -58,6 +58,14 @@ public sealed class LookSeriesRules
     }
 
     [Fact]
+    public void The_next_miss_is_told_ahead()
+    {
+        At(6).NextMiss.ShouldBe(Day(10));
+        At(11).NextMiss.ShouldBe(Day(40));
+        At(20, done: [9.0]).NextMiss.ShouldBe(Day(40));
+    }
+
+    [Fact]
     public void Setting_the_clock_back_unsees_later_visits()
     {
         At(12, done: [41.0]).Overdue.ShouldBeTrue();
