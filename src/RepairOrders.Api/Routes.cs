@@ -2,6 +2,7 @@ using RepairOrders.Api.OrderSheets;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Register;
 using RepairOrders.Api.Requesting;
+using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Wire;
 
 namespace RepairOrders.Api;
@@ -19,5 +20,7 @@ internal static class Routes
         orders.MapRegister();
         orders.MapRequesting();
         orders.MapOrderSheets();
+
+        api.MapShutdowns();
     }
 }

@@ -9,4 +9,5 @@ internal enum Permission
     RequestRepair,
     ApproveOrder,
     WithdrawApproval,
+    PlanShutdowns,
 }

@@ -17,6 +17,7 @@ internal static class RoleRules
         [Permission.RequestRepair] = [Supervisor, Technician, IntegrityEngineer],
         [Permission.ApproveOrder] = [Supervisor, IntegrityEngineer, Manager],
         [Permission.WithdrawApproval] = [Supervisor, IntegrityEngineer, Manager],
+        [PlanShutdowns] = [Supervisor, IntegrityEngineer, Manager],
     };
 
     public static IReadOnlyList<Role> RolesFor(Permission permission) => Allowed[permission];

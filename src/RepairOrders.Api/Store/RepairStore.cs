@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
 using RepairOrders.Api.Wire;
 
@@ -18,6 +19,7 @@ internal sealed class RepairStore(DbContextOptions<RepairStore> options)
     public DbSet<JournalEntry> Journal => Set<JournalEntry>();
     public DbSet<Site> Sites => Set<Site>();
     public DbSet<Line> Lines => Set<Line>();
+    public DbSet<Shutdown> Shutdowns => Set<Shutdown>();
     public DbSet<Session> Sessions => Set<Session>();
     public DbSet<KeptAnswer> KeptAnswers => Set<KeptAnswer>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();

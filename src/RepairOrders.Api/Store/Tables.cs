@@ -4,6 +4,7 @@ using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Requesting;
+using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
 using RepairOrders.Api.Wire;
 
@@ -43,6 +44,16 @@ internal static class Tables
             line.ToTable("lines").Property(l => l.Id).ValueGeneratedNever();
             line.HasIndex(l => new { l.SiteId, l.Number }).IsUnique();
         });
+
+        model.Entity<Shutdown>(shutdown =>
+        {
+            shutdown.ToTable("shutdowns").Property(s => s.Id).ValueGeneratedNever();
+            shutdown.Property(s => s.Version).IsRowVersion();
+            shutdown.HasIndex(s => new { s.SiteId, s.Name }).IsUnique();
+            shutdown.HasOne(s => s.Site).WithMany().HasForeignKey(s => s.SiteId);
+            shutdown.HasMany(s => s.Moves).WithOne().HasForeignKey(m => m.ShutdownId);
+        });
+        model.Entity<ShutdownMove>().ToTable("shutdown_moves").Property(m => m.Id).ValueGeneratedNever();
 
         People(model);
         model.Entity<KeptAnswer>().ToTable("kept_answers").HasKey(a => new { a.PersonId, a.Key });
