@@ -8,6 +8,8 @@ internal static class PipeFacts
 {
     public static readonly Clause MetalData = new("usual values of the metal", "", Provenance.FromMemory);
 
+    public const double Poisson = 0.3;
+
     /// <summary>Young's modulus, MPa; for a metal of no family the least of the usual ones.</summary>
     public static double ModulusMpa(MetalFamily metal) =>
         metal switch

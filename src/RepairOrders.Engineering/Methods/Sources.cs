@@ -53,6 +53,8 @@ internal static class Sources
 
     public static readonly Clause Balance = new("force balance", "", Provenance.Derived);
 
+    public static readonly Clause Ring = new("Bresse's ring formula, a third of it", "", Provenance.Derived);
+
     public static readonly Clause Geometry = new("geometry", "", Provenance.Derived);
 
     public static readonly Clause Own = new("rule of this library", "", Provenance.OwnRule);
