@@ -10,7 +10,7 @@ public static class Tightening
     /// <remarks>
     /// <para>Formula: F = M/(K d)</para>
     /// <para>Symbols: F preload, N; M torque, N m; K nut factor, -; d nominal diameter, m.</para>
-    /// <para>Validity: one straight screw; not for a worm drive, which has no nut factor. K scatters widely: see the table of nut factors.</para>
+    /// <para>Validity: one straight screw; not for a worm drive, which has no nut factor. K scatters widely: see <see cref="NutFactors"/>.</para>
     /// <para>Reference: Shigley, Mechanical Engineering Design, 9th ed., eq. 8-27.</para>
     /// </remarks>
     /// <param name="torque">Torque M.</param>
