@@ -1,6 +1,8 @@
+using System.Net;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using Microsoft.AspNetCore.HttpOverrides;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -8,7 +10,6 @@ using Microsoft.Extensions.Hosting;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
-using RepairOrders.Contract;
 
 namespace RepairOrders.Api;
 
@@ -33,11 +34,12 @@ public static class RepairOrdersApi
                 options.Password.RequiredLength = 12;
                 options.Password.RequireNonAlphanumeric = false;
                 options.Password.RequireUppercase = false;
+                options.Password.RequireLowercase = false;
                 options.Password.RequireDigit = false;
-                options.Lockout.MaxFailedAccessAttempts = 5;
-                options.Lockout.DefaultLockoutTimeSpan = TimeSpan.FromMinutes(10);
+                options.Password.RequiredUniqueChars = 5;
             })
             .AddEntityFrameworkStores<RepairStore>();
+        services.AddScoped<Passwords>();
         services.AddDataProtection().SetApplicationName("RepairOrders").PersistKeysToDbContext<RepairStore>();
         services
             .AddAuthentication()
@@ -49,12 +51,13 @@ public static class RepairOrdersApi
                 policy => policy.AddAuthenticationSchemes(BearerSignIn.SchemeName).RequireAuthenticatedUser()
             );
         services.AddLimits();
+        services.Configure<ForwardedHeadersOptions>(options => Proxies(options, builder.Configuration));
         services.AddProblemDetails(options => options.CustomizeProblemDetails = Refusals.InOurWords);
         services.AddExceptionHandler<Refusals>();
-        services.ConfigureHttpJsonOptions(options => RepairOrdersClient.Written(options.SerializerOptions));
+        services.ConfigureHttpJsonOptions(options => StrictAsks.Set(options.SerializerOptions));
         services.Configure<RouteHandlerOptions>(options => options.ThrowOnBadRequest = true);
         services.AddValidation();
-        services.AddOpenApi();
+        services.AddApiDocument();
         services.AddHealthChecks().AddDbContextCheck<RepairStore>("store", tags: ["ready"]);
     }
 
@@ -62,19 +65,25 @@ public static class RepairOrdersApi
     public static void MapRepairOrdersApi(this WebApplication app)
     {
         ArgumentNullException.ThrowIfNull(app);
-        app.UseRateLimiter();
-        // JSON is buffered so that a repeat with the same key can be told from another write with the same key.
+        app.UseForwardedHeaders();
+        app.UseWhen(c => c.Request.Path.StartsWithSegments("/api"), api => api.UseStatusCodePages());
         app.Use(
             (context, next) =>
             {
-                if (context.Request.HasJsonContentType())
-                    context.Request.EnableBuffering();
+                if (context.Request.Path.StartsWithSegments("/api"))
+                {
+                    context.Response.Headers.XContentTypeOptions = "nosniff";
+                    context.Response.Headers.CacheControl = "no-store";
+                }
                 return next(context);
             }
         );
+        app.UseRateLimiter();
+        app.Use(Door.Check);
+        app.Use(Bodies.Check);
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready", new HealthCheckOptions { Predicate = c => c.Tags.Contains("ready") });
-        app.MapOpenApi("/openapi/{documentName}.json");
+        app.MapApiDocument();
         Routes.Map(app);
     }
 
@@ -84,6 +93,20 @@ public static class RepairOrdersApi
         await using var scope = services.CreateAsyncScope();
         var store = scope.ServiceProvider.GetRequiredService<RepairStore>();
         await store.Database.MigrateAsync();
+    }
+
+    // The screens on this machine are believed when they tell where a call comes from; other proxies only when they are named.
+    private static void Proxies(ForwardedHeadersOptions options, IConfiguration settings)
+    {
+        options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto;
+        foreach (var proxy in settings.GetSection("Proxies").Get<string[]>() ?? [])
+            options.KnownProxies.Add(
+                IPAddress.TryParse(proxy, out var address)
+                    ? address
+                    : throw new InvalidOperationException(
+                        $"Proxies names \"{proxy}\"; allowed are the addresses of proxies, such as 10.0.0.7."
+                    )
+            );
     }
 
     internal static void Configure(DbContextOptionsBuilder options, string store) =>

@@ -1,8 +1,11 @@
+using RepairOrders.Api.Lines;
 using RepairOrders.Api.OrderSheets;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Register;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Shutdowns;
+using RepairOrders.Api.Sites;
+using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
 
 namespace RepairOrders.Api;
@@ -15,8 +18,15 @@ internal static class Routes
         var api = app.MapGroup("/api/v1").RequireAuthorization(BearerSignIn.SchemeName);
 
         api.MapSession();
+        FirstAdministrator.Map(api);
 
-        var orders = api.MapGroup("/orders").AddEndpointFilter<Writes>();
+        var kept = api.MapGroup("").Writes();
+        kept.MapPeople();
+        kept.MapSites();
+        kept.MapLines();
+        kept.MapVerification();
+
+        var orders = api.MapGroup("/orders").Writes();
         orders.MapRegister();
         orders.MapRequesting();
         orders.MapOrderSheets();

@@ -22,9 +22,9 @@ public sealed partial class RepairOrdersClient(HttpClient http)
     public static JsonSerializerOptions Written(JsonSerializerOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        // A risk class is a letter and stays a capital.
-        options.Converters.Add(new JsonStringEnumConverter<RiskClass>());
-        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.CamelCase));
+        // A risk class is a letter and stays a capital. A choice is a word, never its number.
+        options.Converters.Add(new JsonStringEnumConverter<RiskClass>(null, allowIntegerValues: false));
+        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false));
         options.DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull;
         return options;
     }

@@ -1,7 +1,9 @@
+using RepairOrders.Api.Store;
+
 namespace RepairOrders.Api.Lines;
 
 /// <summary>A piping line of the line list. Lengths mm, pressures bar gauge, temperatures °C.</summary>
-internal sealed class Line
+internal sealed class Line : IKept
 {
     public Guid Id { get; init; } = Guid.CreateVersion7();
     public Guid SiteId { get; init; }
@@ -33,4 +35,11 @@ internal sealed class Line
     public bool Potable { get; set; }
     public bool SafetyCritical { get; set; }
     public int? YearInstalled { get; set; }
+
+    /// <summary>Out of the list: no new order names it, its old ones keep it.</summary>
+    public bool Retired { get; set; }
+
+    public string Kind => "line";
+    public int Revision { get; set; }
+    public string ChangesHash { get; set; } = "";
 }

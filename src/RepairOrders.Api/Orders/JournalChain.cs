@@ -1,6 +1,6 @@
 namespace RepairOrders.Api.Orders;
 
-/// <summary>Verifies an order's history: every entry follows the one before, none is missing, and the records agree with it.</summary>
+/// <summary>Verifies an order's history: every entry follows the one before and none is missing.</summary>
 internal static class JournalChain
 {
     /// <summary>The line of the first entry that does not verify; nothing when all do.</summary>

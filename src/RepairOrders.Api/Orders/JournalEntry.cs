@@ -62,7 +62,7 @@ internal sealed class JournalEntry
         && Hash == Chain(PreviousHash, OrderId, Line, At, ById, By, What, Why, RecordId, Old, New);
 
     // Each part is preceded by its length, so that no two different entries can read as the same text.
-    private static string Chain(string previous, params object?[] parts)
+    internal static string Chain(string previous, params object?[] parts)
     {
         var text = new StringBuilder(previous);
         foreach (var part in parts)

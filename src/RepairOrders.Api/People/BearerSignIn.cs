@@ -20,6 +20,7 @@ internal sealed class BearerSignIn(
 ) : AuthenticationHandler<AuthenticationSchemeOptions>(options, logs, encoder)
 {
     public const string SchemeName = "Bearer";
+    private const int TokenLength = 64;
 
     public static string NewToken() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(32));
 
@@ -39,18 +40,33 @@ internal sealed class BearerSignIn(
             return AuthenticateResult.NoResult();
         var hash = Hash(token);
         var now = clock.Now();
-        var person = await store
-            .Sessions.AsNoTracking()
-            .Where(s => s.TokenHash == hash && s.RevokedAt == null && s.Until > now)
-            .Select(s => s.Person)
-            .SingleOrDefaultAsync(Context.RequestAborted);
-        if (person is null || person.Disabled)
+        var session =
+            token.Length == TokenLength
+                ? await store
+                    .Sessions.AsNoTracking()
+                    .Include(s => s.Person)
+                    .SingleOrDefaultAsync(
+                        s => s.TokenHash == hash && s.RevokedAt == null && s.Until > now,
+                        Context.RequestAborted
+                    )
+                : null;
+        if (session is null || !session.Person.IsLetIn(now))
             return AuthenticateResult.Fail("The sign-in has ended.");
+        var person = session.Person;
         Context.Items[typeof(Person)] = person;
+        Context.Items[typeof(Session)] = session;
         var identity = new ClaimsIdentity(
             [new Claim(ClaimTypes.NameIdentifier, person.Id.ToString()), new Claim(ClaimTypes.Name, person.UserName!)],
             SchemeName
         );
         return AuthenticateResult.Success(new AuthenticationTicket(new ClaimsPrincipal(identity), SchemeName));
+    }
+
+    protected override Task HandleChallengeAsync(AuthenticationProperties properties)
+    {
+        Response.Headers.WWWAuthenticate = SchemeName;
+        return Refusals
+            .Problem(401, "not-signed-in", "You are not signed in, or the sign-in has ended. Sign in again.")
+            .ExecuteAsync(Context);
     }
 }

@@ -4,6 +4,16 @@ namespace RepairOrders.Api.People;
 internal enum Permission
 {
     SeeOneself,
+    ChangeOwnPassword,
+    KeepOwnSignIns,
+    SignOnThisDevice,
+    ReadPeople,
+    KeepPeople,
+    ReadSites,
+    KeepSites,
+    ReadLines,
+    KeepLines,
+    VerifyHistory,
     ReadRegister,
     ReadOrder,
     RequestRepair,

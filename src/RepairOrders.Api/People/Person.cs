@@ -1,10 +1,11 @@
 using Microsoft.AspNetCore.Identity;
+using RepairOrders.Api.Store;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.People;
 
 /// <summary>Somebody who signs in: his roles, the sites he may see, and what he is competent to do until when.</summary>
-internal sealed class Person : IdentityUser<Guid>
+internal sealed class Person : IdentityUser<Guid>, IKept
 {
     public Person() => Id = Guid.CreateVersion7();
 
@@ -21,6 +22,19 @@ internal sealed class Person : IdentityUser<Guid>
     public string? OutsideScope { get; set; }
     public DateOnly? AuthorityUntil { get; set; }
 
+    /// <summary>Set while the password is one an administrator gave: it must be changed, and ends unused then.</summary>
+    public DateTimeOffset? OneTimePasswordUntil { get; set; }
+
+    /// <summary>The code for signing on somebody else's device, hashed; nothing when none is set or it was tried too often.</summary>
+    public string? ShortCodeHash { get; set; }
+    public int ShortCodeTries { get; set; }
+
+    public string Kind => "person";
+    public int Revision { get; set; }
+    public string ChangesHash { get; set; } = "";
+
+    public bool PasswordChangeOwed => OneTimePasswordUntil is not null;
+
     public bool Is(Role role) => Roles.Contains(role);
 
     public bool MaySee(string site) => Sites.Contains(site);
@@ -30,6 +44,9 @@ internal sealed class Person : IdentityUser<Guid>
 
     public bool HasAuthority(DateOnly on) => !Disabled && (AuthorityUntil is null || AuthorityUntil >= on);
 
+    /// <summary>Whether he is let in at all. An authority's last day is over when it is over everywhere; what he signs is judged by the site's own day.</summary>
+    public bool IsLetIn(DateTimeOffset at) => HasAuthority(DateOnly.FromDateTime(at.UtcDateTime).AddDays(-1));
+
     /// <summary>Binds the signed-in person to an endpoint's argument.</summary>
     public static ValueTask<Person?> BindAsync(HttpContext context) =>
         ValueTask.FromResult(context.Items[typeof(Person)] as Person);
@@ -38,17 +55,6 @@ internal sealed class Person : IdentityUser<Guid>
 /// <summary>A competence with its expiry: <c>inspector</c>, <c>operations-in-charge</c>, or a method's code.</summary>
 internal sealed record Competence(string Kind, DateOnly ValidUntil)
 {
-    public const string Inspector = "inspector";
-    public const string OperationsInCharge = "operations-in-charge";
-}
-
-/// <summary>A sign-in: the token is stored hashed, expires and can be revoked.</summary>
-internal sealed class Session
-{
-    public string TokenHash { get; init; } = "";
-    public Guid PersonId { get; init; }
-    public Person Person { get; init; } = null!;
-    public DateTimeOffset Since { get; init; }
-    public DateTimeOffset Until { get; init; }
-    public DateTimeOffset? RevokedAt { get; set; }
+    public const string Inspector = Contract.Competences.Inspector;
+    public const string OperationsInCharge = Contract.Competences.OperationsInCharge;
 }

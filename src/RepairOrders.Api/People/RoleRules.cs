@@ -12,6 +12,16 @@ internal static class RoleRules
     private static readonly Dictionary<Permission, Role[]> Allowed = new()
     {
         [SeeOneself] = Everyone,
+        [Permission.ChangeOwnPassword] = Everyone,
+        [KeepOwnSignIns] = Everyone,
+        [SignOnThisDevice] = [Supervisor, Technician, Storekeeper, IntegrityEngineer, Manager],
+        [ReadPeople] = Everyone,
+        [KeepPeople] = [Administrator],
+        [ReadSites] = Everyone,
+        [KeepSites] = [Administrator],
+        [ReadLines] = Everyone,
+        [KeepLines] = [Administrator],
+        [VerifyHistory] = [Administrator, Reader],
         [ReadRegister] = Everyone,
         [ReadOrder] = Everyone,
         [Permission.RequestRepair] = [Supervisor, Technician, IntegrityEngineer],

@@ -25,7 +25,7 @@ internal static class RequestingEndpoints
         var line = ask.Line is null
             ? null
             : await store.Lines.SingleOrDefaultAsync(
-                l => l.SiteId == site.Id && l.Number == ask.Line,
+                l => l.SiteId == site.Id && l.Number == ask.Line && !l.Retired,
                 CancellationToken.None
             );
         RepairOrder.Refuse(Request.Objection(ask, line));

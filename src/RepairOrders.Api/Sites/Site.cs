@@ -1,7 +1,9 @@
+using RepairOrders.Api.Store;
+
 namespace RepairOrders.Api.Sites;
 
 /// <summary>A works with its own running numbers, time zone and people. Rights divide by site.</summary>
-internal sealed class Site
+internal sealed class Site : IKept
 {
     public Guid Id { get; init; } = Guid.CreateVersion7();
 
@@ -10,10 +12,25 @@ internal sealed class Site
     public string Name { get; set; } = "";
     public string TimeZone { get; set; } = "Etc/UTC";
 
+    /// <summary>Its areas with their sections; a line lies in one of each.</summary>
+    public List<Area> Areas { get; set; } = [];
+
+    public string Kind => "site";
+    public int Revision { get; set; }
+    public string ChangesHash { get; set; } = "";
+
     /// <summary>The last order number given; numbers are never reused.</summary>
     public int LastNumber { get; set; }
 
     /// <summary>The calendar day at the site.</summary>
     public DateOnly Today(DateTimeOffset at) =>
         DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, TimeZoneInfo.FindSystemTimeZoneById(TimeZone)).DateTime);
+}
+
+/// <summary>A part of a site. Looks whose owner can no longer sign fall to its supervisor, by sign-in name.</summary>
+internal sealed class Area
+{
+    public string Name { get; init; } = "";
+    public List<string> Sections { get; init; } = [];
+    public string? Supervisor { get; init; }
 }

@@ -20,7 +20,9 @@ internal sealed class RepairStore(DbContextOptions<RepairStore> options)
     public DbSet<Site> Sites => Set<Site>();
     public DbSet<Line> Lines => Set<Line>();
     public DbSet<Shutdown> Shutdowns => Set<Shutdown>();
+    public DbSet<Change> Changes => Set<Change>();
     public DbSet<Session> Sessions => Set<Session>();
+    public DbSet<FirstAdministrator> FirstAdministrators => Set<FirstAdministrator>();
     public DbSet<KeptAnswer> KeptAnswers => Set<KeptAnswer>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 

@@ -38,6 +38,7 @@ internal static class Tables
         {
             site.ToTable("sites").Property(s => s.Id).ValueGeneratedNever();
             site.HasIndex(s => s.ShortName).IsUnique();
+            site.OwnsMany(s => s.Areas, a => a.ToJson());
         });
         model.Entity<Line>(line =>
         {
@@ -54,6 +55,10 @@ internal static class Tables
             shutdown.HasMany(s => s.Moves).WithOne().HasForeignKey(m => m.ShutdownId);
         });
         model.Entity<ShutdownMove>().ToTable("shutdown_moves").Property(m => m.Id).ValueGeneratedNever();
+        Kept<Person>(model);
+        Kept<Site>(model);
+        Kept<Line>(model);
+        model.Entity<Change>().ToTable("changes").HasKey(c => new { c.SubjectId, c.Line });
 
         People(model);
         model.Entity<KeptAnswer>().ToTable("kept_answers").HasKey(a => new { a.PersonId, a.Key });
@@ -65,6 +70,11 @@ internal static class Tables
 
     private static void Record<T>(ModelBuilder model, string table)
         where T : SignedRecord => model.Entity<T>().ToTable(table).Ignore("Asked");
+
+    // The count of its changes is its version.
+    private static void Kept<T>(ModelBuilder model)
+        where T : class, IKept =>
+        model.Entity<T>().Ignore(nameof(IKept.Kind)).Property(k => k.Revision).IsConcurrencyToken();
 
     private static void Order(EntityTypeBuilder<RepairOrder> order)
     {
@@ -95,6 +105,7 @@ internal static class Tables
             person.ToTable("people").Property(p => p.Id).ValueGeneratedNever();
             person.PrimitiveCollection(p => p.Roles).ElementType().HasConversion<string>();
             person.OwnsMany(p => p.Competences, c => c.ToJson());
+            person.Ignore(p => p.PasswordChangeOwed);
         });
         model.Entity<IdentityUserClaim<Guid>>().ToTable("person_claims");
         model.Entity<IdentityUserLogin<Guid>>().ToTable("person_logins");
@@ -102,8 +113,12 @@ internal static class Tables
         model.Entity<Session>(session =>
         {
             session.ToTable("sessions").HasKey(s => s.TokenHash);
+            session.HasIndex(s => s.Id).IsUnique();
             session.HasOne(s => s.Person).WithMany().HasForeignKey(s => s.PersonId);
         });
+        model.Entity<FirstAdministrator>(offer =>
+            offer.ToTable("first_administrators").Property(o => o.Id).ValueGeneratedNever()
+        );
         model
             .Entity<Microsoft.AspNetCore.DataProtection.EntityFrameworkCore.DataProtectionKey>()
             .ToTable("data_protection_keys");

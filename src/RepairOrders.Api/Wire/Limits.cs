@@ -7,7 +7,9 @@ namespace RepairOrders.Api.Wire;
 internal static class Limits
 {
     public const string SignIn = "sign-in";
+    public const string ShortCode = "short-code";
     public const int SignInTriesPerMinute = 20;
+    public const int ShortCodeTriesPerMinute = 10;
     public const int CallsPerMinute = 1200;
 
     public static void AddLimits(this IServiceCollection services) =>
@@ -22,9 +24,13 @@ internal static class Limits
                     .ExecuteAsync(rejected.HttpContext);
             };
             options.AddPolicy(SignIn, context => PerMinute("sign-in " + Address(context), SignInTriesPerMinute));
+            options.AddPolicy(
+                ShortCode,
+                context => PerMinute("short code " + Caller(context), ShortCodeTriesPerMinute)
+            );
             options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
                 context.Request.Path.StartsWithSegments("/api")
-                    ? PerMinute(People.BearerSignIn.TokenOf(context.Request) ?? Address(context), CallsPerMinute)
+                    ? PerMinute(Caller(context), CallsPerMinute)
                     : RateLimitPartition.GetNoLimiter("")
             );
         });
@@ -35,5 +41,10 @@ internal static class Limits
             _ => new FixedWindowRateLimiterOptions { PermitLimit = calls, Window = TimeSpan.FromMinutes(1) }
         );
 
-    private static string Address(HttpContext context) => context.Connection.RemoteIpAddress?.ToString() ?? "local";
+    /// <summary>Where a call comes from; behind the screens or a proxy, what that one tells.</summary>
+    public static string Address(HttpContext context) => context.Connection.RemoteIpAddress?.ToString() ?? "local";
+
+    // A token that speaks for nobody counts for the address it comes from, or a new one each time would pass every limit.
+    private static string Caller(HttpContext context) =>
+        (context.Items[typeof(People.Session)] as People.Session)?.Id.ToString() ?? Address(context);
 }

@@ -25,6 +25,14 @@ internal sealed class MalformedAsk(IReadOnlyDictionary<string, string[]> fields)
         : this(new Dictionary<string, string[]> { [field] = [message] }) { }
 
     public IReadOnlyDictionary<string, string[]> Fields => fields;
+
+    /// <summary>Throws if there are problems, with all of them.</summary>
+    public static void If(IEnumerable<(string Field, string Sentence)> problems)
+    {
+        var fields = problems.GroupBy(p => p.Field, p => p.Sentence).ToDictionary(g => g.Key, g => g.ToArray());
+        if (fields.Count > 0)
+            throw new MalformedAsk(fields);
+    }
 }
 
 /// <summary>Refusals ride on exceptions, so that a decision reads in one line and cannot be ignored; here they become answers.</summary>
@@ -34,7 +42,10 @@ internal sealed class Refusals : IExceptionHandler
     {
         if (!context.Request.Path.StartsWithSegments("/api"))
             return false;
-        if (Answer(exception) is not { } answer)
+        var answer = exception is BadHttpRequestException { InnerException: JsonException fault }
+            ? Malformed(await JsonFault.Read(fault, context.Request))
+            : Answer(exception);
+        if (answer is null)
             return false;
         await answer.ExecuteAsync(context);
         return true;
@@ -53,14 +64,17 @@ internal sealed class Refusals : IExceptionHandler
                     [bad.Field] = [$"{bad.Field} is {bad.Value}; allowed is {bad.Allowed}."],
                 }
             ),
-            BadHttpRequestException { InnerException: JsonException bad } => Malformed(
-                new Dictionary<string, string[]> { [Path(bad)] = [Message(bad)] }
-            ),
-            BadHttpRequestException bad => Problem(bad.StatusCode, "malformed", bad.Message),
+            BadHttpRequestException { StatusCode: 400 } bad => Malformed(BindingFault.Read(bad)),
+            BadHttpRequestException bad => Problem(bad.StatusCode, $"http-{bad.StatusCode}", BindingFault.Words(bad)),
             DbUpdateConcurrencyException => Problem(
                 412,
                 "stale",
-                "Somebody signed on this order since you opened it. What you typed is still yours: read the order again and send it once more."
+                "Somebody changed this since you opened it. What you typed is still yours: read it again and send it once more."
+            ),
+            // Characters the store cannot keep, which no check before has found.
+            PostgresException { SqlState: "22021" or "22P05" }
+            or DbUpdateException { InnerException: PostgresException { SqlState: "22021" or "22P05" } } => Malformed(
+                new Dictionary<string, string[]> { ["body"] = ["The ask holds a character that cannot be kept."] }
             ),
             NpgsqlException { IsTransient: true }
             or DbUpdateException { InnerException: NpgsqlException { IsTransient: true } } => new Away(),
@@ -97,6 +111,15 @@ internal sealed class Refusals : IExceptionHandler
         problem.Extensions.TryAdd("code", problem.Status == 400 ? "malformed" : $"http-{problem.Status}");
         if (TraceId is { } id)
             problem.Extensions["traceId"] = id;
+        problem.Detail ??= problem.Status switch
+        {
+            404 => "There is no such address.",
+            405 => "This address does not take that method.",
+            415 => "The body is of a kind that is not taken here.",
+            >= 500 =>
+                "Something went wrong on our side; what you sent was not saved. Give the trace id to whoever runs the service.",
+            _ => null,
+        };
         if (problem is not HttpValidationProblemDetails validation)
             return;
         var fields = validation.Errors.ToDictionary(e => Wired(e.Key), e => e.Value);
@@ -110,23 +133,6 @@ internal sealed class Refusals : IExceptionHandler
         string.Join('.', path.Split('.').Select(JsonNamingPolicy.CamelCase.ConvertName));
 
     private static string? TraceId => Activity.Current?.TraceId.ToString();
-
-    private static string Path(JsonException bad) =>
-        bad.Path is { Length: > 2 } path && path.StartsWith("$.", StringComparison.Ordinal) ? path[2..] : "body";
-
-    // Messages of our own converters are whole sentences; the serializer's own name types and byte positions nobody typed.
-    private static string Message(JsonException bad)
-    {
-        var path = Path(bad);
-        if (
-            bad.Message.StartsWith("is ", StringComparison.Ordinal)
-            || bad.Message.StartsWith("allowed ", StringComparison.Ordinal)
-        )
-            return $"{path} {bad.Message.Split(" Path: ")[0]}";
-        if (bad.Message.Contains("missing required properties", StringComparison.Ordinal))
-            return "The body lacks: " + bad.Message[(bad.Message.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim();
-        return $"{path} cannot be read: it is not of the kind this field takes.";
-    }
 
     private sealed class Away : IResult
     {

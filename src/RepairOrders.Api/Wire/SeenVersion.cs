@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace RepairOrders.Api.Wire;
 
-/// <summary>The version of the order the caller had on his screen, from <c>If-Match</c>.</summary>
+/// <summary>The version the caller had on his screen, of an order or of anything else that is kept, from <c>If-Match</c>.</summary>
 internal sealed record SeenVersion(uint Value)
 {
     public static ValueTask<SeenVersion?> BindAsync(HttpContext context)
@@ -12,10 +12,10 @@ internal sealed record SeenVersion(uint Value)
             throw new RequestRefusal(
                 428,
                 "version-missing",
-                "Send the version of the order you saw as If-Match, so that nobody's work is overwritten unseen."
+                "Send the version you saw as If-Match, so that nobody's work is overwritten unseen."
             );
         return uint.TryParse(header, NumberStyles.None, CultureInfo.InvariantCulture, out var value)
             ? ValueTask.FromResult<SeenVersion?>(new SeenVersion(value))
-            : throw new RequestRefusal(412, "stale", "That is no version of this order. Read the order again.");
+            : throw new RequestRefusal(412, "stale", "That is no version of this. Read it again.");
     }
 }

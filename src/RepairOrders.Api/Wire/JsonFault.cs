@@ -1,0 +1,157 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using RepairOrders.Contract;
+
+namespace RepairOrders.Api.Wire;
+
+/// <summary>
+/// What is wrong in a JSON body, as field, value and what is allowed. The serializer's own messages name types and byte
+/// positions that nobody typed; messages of our own converters are sentences already.
+/// </summary>
+internal static partial class JsonFault
+{
+    public static async Task<IReadOnlyDictionary<string, string[]>> Read(JsonException fault, HttpRequest request)
+    {
+        var path = Path(fault);
+        var message = fault.Message.Split(" Path: ")[0].TrimEnd();
+        if (
+            message.StartsWith("is ", StringComparison.Ordinal)
+            || message.StartsWith("allowed ", StringComparison.Ordinal)
+        )
+            return One(path, $"{Named(path)} {message}");
+        if (Missing().Match(message) is { Success: true } missing)
+            return Words()
+                .Matches(missing.Groups[1].Value)
+                .Select(m => Below(path, m.Groups[1].Value))
+                .ToDictionary(field => field, field => new[] { $"{field} is missing." });
+        if (Unknown().Match(message) is { Success: true } unknown)
+            return One(
+                Below(Parent(path, unknown.Groups[1].Value), unknown.Groups[1].Value),
+                $"{unknown.Groups[1].Value} is no field of this ask{Fields(unknown.Groups[2].Value)}."
+            );
+        if (Twice().Match(message) is { Success: true } twice)
+            return One(
+                Below(Parent(path, twice.Groups[1].Value), twice.Groups[1].Value),
+                $"{twice.Groups[1].Value} is given twice."
+            );
+        if (Null().Match(message) is { Success: true } isNull)
+            return One(
+                path.Length > 0 ? path : isNull.Groups[1].Value,
+                $"{(path.Length > 0 ? path : isNull.Groups[1].Value)} is missing."
+            );
+        if (message.Contains("maximum configured depth", StringComparison.Ordinal))
+            return One("body", $"The body is nested deeper than {StrictAsks.Deepest} levels.");
+        if (Kind().Match(message) is { Success: true } kind)
+            return One(
+                path.Length > 0 ? path : "body",
+                $"{Named(path)} {await Given(request, fault.Path)}; allowed is {Allowed(kind.Groups[1].Value)}."
+            );
+        return One("body", "The body is not JSON.");
+    }
+
+    private static Dictionary<string, string[]> One(string field, string message) =>
+        new() { [field.Length > 0 ? field : "body"] = [message] };
+
+    private static string Path(JsonException fault) =>
+        fault.Path is { Length: > 2 } path && path.StartsWith("$.", StringComparison.Ordinal) ? path[2..] : "";
+
+    private static string Named(string path) => path.Length > 0 ? path : "The body";
+
+    private static string Below(string path, string field) => path.Length > 0 ? $"{path}.{field}" : field;
+
+    // The serializer may or may not have stepped into the field it complains of.
+    private static string Parent(string path, string field) =>
+        path == field ? ""
+        : path.EndsWith("." + field, StringComparison.Ordinal) ? path[..^(field.Length + 1)]
+        : path;
+
+    private static string Fields(string type) =>
+        typeof(RepairOrdersClient).Assembly.GetType(type) is { } known
+            ? "; allowed are "
+                + string.Join(", ", known.GetProperties().Select(p => JsonNamingPolicy.CamelCase.ConvertName(p.Name)))
+            : "";
+
+    private static string Allowed(string type)
+    {
+        if (
+            Contracted().Match(type) is { Success: true } contracted
+            && typeof(RepairOrdersClient).Assembly.GetType(contracted.Value) is { } known
+        )
+            return known.IsEnum
+                ? "one of " + string.Join(", ", Enum.GetValues(known).Cast<object>().Select(Wired))
+                : "an object";
+        return type switch
+        {
+            _ when type.Contains("DateOnly", StringComparison.Ordinal) => "a day such as 2026-03-14",
+            _ when type.Contains("DateTime", StringComparison.Ordinal) => "a time such as 2026-03-14T06:30:00Z",
+            _ when type.Contains("Guid", StringComparison.Ordinal) =>
+                "an id such as 0198c0de-7a11-7000-8000-000000000000",
+            _ when type.Contains("Boolean", StringComparison.Ordinal) => "true or false",
+            _ when type.Contains("Int", StringComparison.Ordinal) => "a whole number",
+            _ when type.Contains("Double", StringComparison.Ordinal)
+                    || type.Contains("Decimal", StringComparison.Ordinal) => "a number",
+            _ when type.StartsWith("System.String", StringComparison.Ordinal) => "text",
+            _ => "a list",
+        };
+    }
+
+    private static string Wired(object choice) =>
+        JsonSerializer.Serialize(choice, choice.GetType(), RepairOrdersClient.Json).Trim('"');
+
+    private static async Task<string> Given(HttpRequest request, string? path)
+    {
+        try
+        {
+            request.Body.Position = 0;
+            using var body = await JsonDocument.ParseAsync(request.Body, default, request.HttpContext.RequestAborted);
+            var at = body.RootElement;
+            foreach (Match step in Steps().Matches(path ?? ""))
+                at = step.Groups[2].Success
+                    ? at[int.Parse(step.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture)]
+                    : at.GetProperty(step.Groups[1].Value);
+            var text = at.ToString();
+            return at.ValueKind switch
+            {
+                JsonValueKind.Object => "is an object",
+                JsonValueKind.Array => "is a list",
+                JsonValueKind.Null => "is nothing",
+                _ => $"is \"{(text.Length > 60 ? text[..60] + "…" : text)}\"",
+            };
+        }
+        catch (Exception e)
+            when (e
+                    is JsonException
+                        or KeyNotFoundException
+                        or InvalidOperationException
+                        or IndexOutOfRangeException
+                        or NotSupportedException
+            )
+        {
+            return "cannot be read";
+        }
+    }
+
+    [GeneratedRegex("missing required properties including: (.*)$")]
+    private static partial Regex Missing();
+
+    [GeneratedRegex("'([^']+)'")]
+    private static partial Regex Words();
+
+    [GeneratedRegex("^The JSON property '(.*)' could not be mapped to any .NET member contained in type '([^']*)'")]
+    private static partial Regex Unknown();
+
+    [GeneratedRegex("^Duplicate property '([^']*)'")]
+    private static partial Regex Twice();
+
+    [GeneratedRegex("'([^']*)' on type '[^']*' doesn't allow (?:setting )?null values")]
+    private static partial Regex Null();
+
+    [GeneratedRegex("could not be converted to ([^ ]+?)\\.?$")]
+    private static partial Regex Kind();
+
+    [GeneratedRegex(@"RepairOrders\.Contract\.\w+")]
+    private static partial Regex Contracted();
+
+    [GeneratedRegex(@"\.([^.\[\]]+)|\[(\d+)\]")]
+    private static partial Regex Steps();
+}
