@@ -20,13 +20,13 @@ internal static class Routes
         api.MapSession();
         FirstAdministrator.Map(api);
 
-        var kept = api.MapGroup("").Writes();
+        var kept = api.MapGroup("").AddEndpointFilter<Writes>();
         kept.MapPeople();
         kept.MapSites();
         kept.MapLines();
         kept.MapVerification();
 
-        var orders = api.MapGroup("/orders").Writes();
+        var orders = api.MapGroup("/orders").AddEndpointFilter<Writes>();
         orders.MapRegister();
         orders.MapRequesting();
         orders.MapOrderSheets();

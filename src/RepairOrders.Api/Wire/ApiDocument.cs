@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.Mvc.ApiExplorer;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using RepairOrders.Api.Orders;
@@ -87,10 +88,9 @@ internal static class ApiDocument
                 new OpenApiSecurityRequirement { [new OpenApiSecuritySchemeReference("token", context.Document)] = [] },
             ];
         }
-        var kept = metadata.OfType<KeptWrite>().Any() && metadata.All(m => m is not NoAnswerKept);
-        if (kept && !HttpMethods.IsGet(context.Description.HttpMethod ?? ""))
+        if (IsKeyed(context.Description, metadata))
             Header(operation, "Idempotency-Key", "The same key and ask give the first answer again.");
-        if (context.Description.ActionDescriptor is { } action && TakesVersion(action.EndpointMetadata))
+        if (TakesVersion(metadata))
             Header(operation, "If-Match", "The version seen, as the ETag of the answer it was seen in.");
         operation.Responses ??= new OpenApiResponses();
         operation.Responses["default"] = new OpenApiResponse
@@ -99,6 +99,11 @@ internal static class ApiDocument
         };
         return Task.CompletedTask;
     }
+
+    private static bool IsKeyed(ApiDescription description, IList<object> metadata) =>
+        !HttpMethods.IsGet(description.HttpMethod ?? "")
+        && Tag(description.RelativePath) is not ("session" or "first-administrator")
+        && metadata.All(m => m is not NoAnswerKept);
 
     private static bool TakesVersion(IEnumerable<object> metadata) =>
         metadata
@@ -158,6 +163,3 @@ internal static class ApiDocument
         return Task.CompletedTask;
     }
 }
-
-/// <summary>Marks the groups whose writes run under <see cref="Writes"/>.</summary>
-internal sealed record KeptWrite;

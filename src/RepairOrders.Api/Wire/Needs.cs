@@ -9,10 +9,6 @@ internal static class NeedsExtensions
     public static RouteHandlerBuilder Needs(this RouteHandlerBuilder route, Permission permission) =>
         route.WithMetadata(new Need(permission));
 
-    /// <summary>Runs every write of the group under <see cref="Wire.Writes"/>.</summary>
-    public static RouteGroupBuilder Writes(this RouteGroupBuilder group) =>
-        group.AddEndpointFilter<Writes>().WithMetadata(new KeptWrite());
-
     /// <summary>The write carries a secret: it runs in its transaction, but neither answer nor body is remembered under a key.</summary>
     public static RouteHandlerBuilder KeepsNoAnswer(this RouteHandlerBuilder route) =>
         route.WithMetadata(new NoAnswerKept());
