@@ -1,3 +1,4 @@
+using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.OrderSheets;
 using RepairOrders.Api.People;
@@ -5,6 +6,7 @@ using RepairOrders.Api.Register;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
+using RepairOrders.Api.Stock;
 using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
 
@@ -25,6 +27,8 @@ internal static class Routes
         kept.MapSites();
         kept.MapLines();
         kept.MapVerification();
+        api.MapStock();
+        api.MapInstruments();
 
         var orders = api.MapGroup("/orders").AddEndpointFilter<Writes>();
         orders.MapRegister();

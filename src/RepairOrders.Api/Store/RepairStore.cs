@@ -40,6 +40,9 @@ internal sealed class RepairStore(DbContextOptions<RepairStore> options)
         CancellationToken stop = default
     )
     {
+        // A write takes the order's row before it reads: whoever adds meanwhile waits a moment instead of losing his turn.
+        if (Database.CurrentTransaction is not null)
+            await Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", stop);
         var order = await Orders
             .Include(o => o.Site)
             .Include(o => o.Line)

@@ -1,12 +1,17 @@
+using System.Text.Json;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
+using RepairOrders.Api.Stock;
 using RepairOrders.Api.Wire;
+using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Store;
 
@@ -60,6 +65,7 @@ internal static class Tables
         Kept<Line>(model);
         model.Entity<Change>().ToTable("changes").HasKey(c => new { c.SubjectId, c.Line });
 
+        Stock(model);
         People(model);
         model.Entity<KeptAnswer>().ToTable("kept_answers").HasKey(a => new { a.PersonId, a.Key });
 
@@ -97,6 +103,62 @@ internal static class Tables
             }
         );
     }
+
+    private static void Stock(ModelBuilder model)
+    {
+        model.Entity<StockItem>(item =>
+        {
+            item.ToTable("stock_items").Property(i => i.Id).ValueGeneratedNever();
+            item.Property(i => i.Version).IsRowVersion();
+            item.Property(i => i.Limits).HasColumnType("jsonb").HasConversion(Json<MaterialLimits>());
+            item.HasIndex(i => new { i.SiteId, i.Code }).IsUnique();
+        });
+        model.Entity<Batch>(batch =>
+        {
+            batch.ToTable("batches").Property(b => b.Id).ValueGeneratedNever();
+            batch.Property(b => b.Standing).HasConversion<string>();
+            batch.HasOne(b => b.Item).WithMany().HasForeignKey(b => b.ItemId);
+            batch.HasMany(b => b.Judgements).WithOne().HasForeignKey(j => j.BatchId);
+            batch.HasIndex(b => new { b.ItemId, b.Number }).IsUnique();
+        });
+        model.Entity<BatchJudgement>(judgement =>
+        {
+            judgement.ToTable("batch_judgements").Property(j => j.Id).ValueGeneratedNever();
+            judgement.Property(j => j.Standing).HasConversion<string>();
+        });
+        model.Entity<StockMove>(move =>
+        {
+            move.ToTable("stock_moves").Property(m => m.Id).ValueGeneratedNever();
+            move.Property(m => m.Quantity).HasPrecision(14, 3);
+            move.Property(m => m.From).HasConversion<string>();
+            move.Property(m => m.To).HasConversion<string>();
+            move.HasOne<Batch>().WithMany().HasForeignKey(m => m.BatchId);
+            move.HasOne<RepairOrder>().WithMany().HasForeignKey(m => m.OrderId);
+        });
+        model.Entity<Bin>(bin =>
+        {
+            bin.ToTable("bins").Property(b => b.Id).ValueGeneratedNever();
+            bin.Property(b => b.Version).IsRowVersion();
+            bin.OwnsMany(b => b.Kit, k => k.ToJson());
+            bin.HasIndex(b => new { b.SiteId, b.Code }).IsUnique();
+        });
+        model.Entity<StockCount>().ToTable("stock_counts").Property(c => c.Id).ValueGeneratedNever();
+        model.Entity<Instrument>(instrument =>
+        {
+            instrument.ToTable("instruments").Property(i => i.Id).ValueGeneratedNever();
+            instrument.Property(i => i.Version).IsRowVersion();
+            instrument.Property(i => i.Kind).HasConversion<string>();
+            instrument.Property(i => i.GreatestReading).HasColumnType("jsonb").HasConversion(Json<Measure>());
+            instrument.HasIndex(i => new { i.SiteId, i.Serial }).IsUnique();
+        });
+    }
+
+    private static ValueConverter<T?, string> Json<T>()
+        where T : class =>
+        new(
+            value => JsonSerializer.Serialize(value, RepairOrdersClient.Json),
+            text => JsonSerializer.Deserialize<T>(text, RepairOrdersClient.Json)
+        );
 
     private static void People(ModelBuilder model)
     {

@@ -1,0 +1,14 @@
+using RepairOrders.Api.Wire;
+
+namespace RepairOrders.Api.Stock;
+
+internal static class StockEndpoints
+{
+    public static void MapStock(this IEndpointRouteBuilder api)
+    {
+        var stock = api.MapGroup("/stock").AddEndpointFilter<Writes>();
+        stock.MapItems();
+        stock.MapBatches();
+        stock.MapBins();
+    }
+}
