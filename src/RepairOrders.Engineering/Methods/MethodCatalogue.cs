@@ -14,6 +14,7 @@ public static class MethodCatalogue
 {
     private static readonly (IRepairMethod Method, string Restores)[] Entries =
     [
+        (new LaminateWrap.LaminateWrap(), "carries hoop and end load while resin and bond last"),
         (new BandedPatch.BandedPatch(), "seals only; the pipe must carry the rest"),
     ];
 
