@@ -1,3 +1,6 @@
+using RepairOrders.Api.Approving;
+using RepairOrders.Api.Assessing;
+using RepairOrders.Api.Choosing;
 using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.OrderSheets;
@@ -6,6 +9,7 @@ using RepairOrders.Api.Register;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
+using RepairOrders.Api.Sizing;
 using RepairOrders.Api.Stock;
 using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
@@ -33,6 +37,10 @@ internal static class Routes
         var orders = api.MapGroup("/orders").AddEndpointFilter<Writes>();
         orders.MapRegister();
         orders.MapRequesting();
+        orders.MapAssessing();
+        orders.MapChoosing();
+        orders.MapSizing();
+        orders.MapApproving();
         orders.MapOrderSheets();
 
         api.MapShutdowns();

@@ -15,18 +15,23 @@ internal static class OrderSheetQuery
             Title(order, at),
             order.Version.ToString(CultureInfo.InvariantCulture),
             [],
-            [],
-            [],
+            Figures.Of(order),
+            ClassReasons(order),
             null,
             null,
             actions.FirstOrDefault(a => a.Objection is null),
             actions,
             [.. order.Records.OrderBy(r => r.At).ThenBy(r => r.Id).Select(r => r.View())],
             related,
-            null,
+            (order.PendingDesign ?? order.ApprovedDesign)?.Asked.Fingerprint,
             at
         );
     }
+
+    private static IReadOnlyList<string> ClassReasons(RepairOrder order) =>
+        (order.ApprovedDesign ?? order.PendingDesign)?.Asked.Risk.Reasons
+        ?? order.Last<Assessing.Assessment>()?.Asked.Judgement.Risk.Reasons
+        ?? [];
 
     private static TitleBlock Title(RepairOrder order, DateTimeOffset at)
     {
@@ -38,12 +43,12 @@ internal static class OrderSheetQuery
             request.Place,
             request.Fluid,
             $"{request.OperatingPressure.Entered} · {request.OperatingTemperature.Entered}",
+            order.Columns.Method,
+            order.Columns.SignedClass,
             null,
-            null,
-            null,
-            null,
-            null,
-            null,
+            order.Columns.EndDate,
+            order.Columns.EndDate is { } end ? end.DayNumber - order.Site.Today(at).DayNumber : null,
+            order.Columns.Owner,
             order.Stage,
             order.Round,
             order.JournalLines

@@ -12,14 +12,35 @@ internal sealed record OrderColumns
     public string Place { get; init; } = "";
     public string Fluid { get; init; } = "";
 
+    /// <summary>When a leak was first seen; nothing for a thin spot.</summary>
+    public DateTimeOffset? LeakedAt { get; init; }
+
+    /// <summary>Class, method, end date, owner and permanent fix of the design that stands, or else of the one that awaits signatures.</summary>
+    public RiskClass? SignedClass { get; init; }
+    public string? Method { get; init; }
+    public DateOnly? EndDate { get; init; }
+    public Guid? OwnerId { get; init; }
+    public string? Owner { get; init; }
+    public string? PermanentFix { get; init; }
+    public DateOnly? PermanentFixOn { get; init; }
+
     public static OrderColumns From(RepairOrder order)
     {
         var request = order.Request.Asked;
+        var design = (order.ApprovedDesign ?? order.PendingDesign)?.Asked;
         return new OrderColumns
         {
             Stage = Stages.Of(order),
             Place = request.Place,
             Fluid = request.Fluid,
+            LeakedAt = request.LeakState >= LeakState.Weep ? order.Request.At : null,
+            SignedClass = design?.Risk.Class,
+            Method = design?.Method.Name ?? order.Last<Choosing.Choice>()?.Name,
+            EndDate = design?.EndDate.On,
+            OwnerId = design?.Ask.Owner,
+            Owner = design?.OwnerName,
+            PermanentFix = design?.Ask.PermanentFix?.Reference,
+            PermanentFixOn = design?.Ask.PermanentFix?.On,
         };
     }
 }

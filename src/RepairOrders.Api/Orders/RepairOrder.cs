@@ -1,7 +1,9 @@
+using RepairOrders.Api.Approving;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Sites;
+using RepairOrders.Api.Sizing;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Orders;
@@ -42,6 +44,9 @@ internal sealed class RepairOrder
     /// <summary>What the lists search and sort by. All of it follows from the records and is written with them.</summary>
     public OrderColumns Columns { get; private set; } = new();
 
+    /// <summary>What the rules must know of the world round it.</summary>
+    public Surroundings Surroundings { get; set; } = Surroundings.None;
+
     public Stage Stage => Columns.Stage;
     public int Round { get; private set; } = 1;
 
@@ -61,6 +66,12 @@ internal sealed class RepairOrder
         where T : SignedRecord => InRound<T>().LastOrDefault();
 
     public Request Request => All<Request>().Last();
+
+    /// <summary>The design that stands: the round's last with its set of signatures complete.</summary>
+    public Design? ApprovedDesign => Signatures.Approved(this);
+
+    /// <summary>The design that awaits signatures.</summary>
+    public Design? PendingDesign => Signatures.Pending(this);
 
     /// <summary>Adds a record, after its rule had nothing to object.</summary>
     public T Sign<T>(T record, Person by, DateTimeOffset at, string? why = null)
@@ -83,6 +94,12 @@ internal sealed class RepairOrder
         Write($"{record.Kind} signed", why, record.Id, earlier?.Body, record.Body, by, at);
         return record;
     }
+
+    /// <summary>
+    /// Signs a planning record: in service it stands beside the one the repair was approved on, before that it replaces it.
+    /// </summary>
+    public T SignAgain<T>(T record, Person by, DateTimeOffset at)
+        where T : SignedRecord => Planning.InService(this) ? Sign(record, by, at) : Replace(record, by, at);
 
     /// <summary>Strikes a record through with a reason. It stays readable.</summary>
     public void SetAside(SignedRecord record, Person by, DateTimeOffset at, string why)

@@ -21,4 +21,17 @@ internal static class Words
         }
         return words.ToString();
     }
+
+    /// <summary>A name inside a sentence: "Banded patch" is "banded patch".</summary>
+    public static string Lower(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
+
+    /// <summary>Choices as a list: "requested, assessed or chosen".</summary>
+    public static string List<T>(ReadOnlySpan<T> choices)
+        where T : struct, Enum
+    {
+        var words = new List<string>();
+        foreach (var choice in choices)
+            words.Add(Of(choice));
+        return words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words[..^1])} or {words[^1]}";
+    }
 }

@@ -30,6 +30,10 @@ internal static class RoleRules
         [Permission.JudgeBatch] = [Storekeeper, IntegrityEngineer],
         [KeepInstruments] = [Storekeeper, IntegrityEngineer, Administrator],
         [Permission.RequestRepair] = [Supervisor, Technician, IntegrityEngineer],
+        [Permission.RecordAssessment] = [IntegrityEngineer],
+        [Permission.ChooseMethod] = [IntegrityEngineer],
+        [Permission.SignDeviation] = [IntegrityEngineer],
+        [Permission.SizeRepair] = [IntegrityEngineer],
         [Permission.ApproveOrder] = [Supervisor, IntegrityEngineer, Manager],
         [Permission.WithdrawApproval] = [Supervisor, IntegrityEngineer, Manager],
         [PlanShutdowns] = [Supervisor, IntegrityEngineer, Manager],
@@ -38,6 +42,15 @@ internal static class RoleRules
     public static IReadOnlyList<Role> RolesFor(Permission permission) => Allowed[permission];
 
     public static bool May(Person person, Permission permission) => Allowed[permission].Any(person.Is);
+
+    public static Orders.Objection? Objection(Person person, Permission permission) =>
+        May(person, permission)
+            ? null
+            : new Orders.Objection(
+                "role",
+                $"Your roles do not allow this. It takes: {string.Join(", ", RolesFor(permission).Select(r => Orders.Words.Of(r)))}.",
+                $"a person with one of these roles: {string.Join(", ", RolesFor(permission).Select(r => Orders.Words.Of(r)))}"
+            );
 
     public static IEnumerable<Permission> PermissionsOf(Person person) =>
         Enum.GetValues<Permission>().Where(p => May(person, p));

@@ -22,13 +22,13 @@ internal sealed class Request : SignedRecord<RequestRepair>, IMovesStage
     public static Objection? Objection(RequestRepair ask, Line? line)
     {
         if (ask.Line is not null && line is null)
-            return new(
+            return new Objection(
                 "line-not-listed",
                 $"Line {ask.Line} is not in the line list. Leave the line empty and describe the place, or have the line listed.",
                 "administrator, who keeps the line list"
             );
         if (ask.LeakState > LeakState.Stain && ask.Hazardous && string.IsNullOrWhiteSpace(ask.ImmediateMeasures))
-            return new(
+            return new Objection(
                 "hazard-without-measure",
                 "The leak is hazardous and no immediate measure is on record. Make the place safe first: keep people away, cut the pressure, isolate; then write down what was done.",
                 "the requester, once the place is safe"

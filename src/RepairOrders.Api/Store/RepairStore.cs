@@ -53,6 +53,7 @@ internal sealed class RepairStore(DbContextOptions<RepairStore> options)
             throw new NotHere($"There is no order {number} that you may see.");
         if (seen is not null && seen.Value != order.Version)
             throw new DbUpdateConcurrencyException();
+        order.Surroundings = await Surroundings.Of(order, this, stop);
         return order;
     }
 

@@ -2,6 +2,9 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+using RepairOrders.Api.Approving;
+using RepairOrders.Api.Assessing;
+using RepairOrders.Api.Choosing;
 using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
@@ -9,6 +12,7 @@ using RepairOrders.Api.People;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
+using RepairOrders.Api.Sizing;
 using RepairOrders.Api.Stock;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
@@ -22,6 +26,11 @@ internal static class Tables
     {
         // The steps, in the order of the procedure. Every record's table has the same columns.
         Record<Request>(model, "requests");
+        Record<Assessment>(model, "assessments");
+        Record<Choice>(model, "choices");
+        Record<Deviation>(model, "deviations");
+        Record<Design>(model, "designs");
+        Record<Approval>(model, "approvals");
 
         model.Entity<SignedRecord>(record =>
         {
@@ -90,7 +99,8 @@ internal static class Tables
         order.HasIndex(o => o.Number).IsUnique();
         order.HasOne(o => o.Site).WithMany().HasForeignKey(o => o.SiteId);
         order.HasOne(o => o.Line).WithMany().HasForeignKey(o => o.LineId);
-        order.Ignore(o => o.Stage).Ignore(o => o.Request);
+        order.Ignore(o => o.Stage).Ignore(o => o.Request).Ignore(o => o.Surroundings);
+        order.Ignore(o => o.ApprovedDesign).Ignore(o => o.PendingDesign);
         order.HasMany(o => o.Records).WithOne().HasForeignKey(r => r.OrderId);
         order.HasMany(o => o.Journal).WithOne().HasForeignKey(j => j.OrderId);
         order.ComplexProperty(
@@ -100,6 +110,14 @@ internal static class Tables
                 columns.Property(c => c.Stage).HasConversion<string>().HasColumnName("stage");
                 columns.Property(c => c.Place).HasColumnName("place");
                 columns.Property(c => c.Fluid).HasColumnName("fluid");
+                columns.Property(c => c.LeakedAt).HasColumnName("leaked_at");
+                columns.Property(c => c.SignedClass).HasConversion<string>().HasColumnName("signed_class");
+                columns.Property(c => c.Method).HasColumnName("method");
+                columns.Property(c => c.EndDate).HasColumnName("end_date");
+                columns.Property(c => c.OwnerId).HasColumnName("owner_id");
+                columns.Property(c => c.Owner).HasColumnName("owner");
+                columns.Property(c => c.PermanentFix).HasColumnName("permanent_fix");
+                columns.Property(c => c.PermanentFixOn).HasColumnName("permanent_fix_on");
             }
         );
     }

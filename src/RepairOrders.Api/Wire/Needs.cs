@@ -40,12 +40,8 @@ internal static class Door
             return Refusals.Problem(403, "shut", "This address is shut.");
         if (context.Items[typeof(Person)] is not Person person)
             return Refusals.Problem(401, "not-signed-in", "You are not signed in. Sign in first.");
-        if (!RoleRules.May(person, needed))
-            return Refusals.Problem(
-                403,
-                "role",
-                $"Your roles do not allow this. It takes: {string.Join(", ", RoleRules.RolesFor(needed).Select(r => Words.Of(r)))}."
-            );
+        if (RoleRules.Objection(person, needed) is { } no)
+            return Refusals.Problem(403, no.Code, no.Sentence, no.Clears);
         if (person.PasswordChangeOwed && needed is not (Permission.SeeOneself or Permission.ChangeOwnPassword))
             return Refusals.Problem(
                 403,

@@ -1,0 +1,119 @@
+using RepairOrders.Api.Assessing;
+using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Orders;
+using RepairOrders.Api.People;
+using RepairOrders.Api.Wire;
+using RepairOrders.Contract;
+using RepairOrders.Engineering.Methods;
+using RepairOrders.Engineering.Risk;
+using UnitsNet;
+using Readings = RepairOrders.Engineering.Methods.Readings;
+
+namespace RepairOrders.Api.Sizing;
+
+/// <summary>From what the engineer entered to the design that is signed.</summary>
+internal static class Sizing
+{
+    /// <summary>The chosen method; sizing is asked only where there is one.</summary>
+    public static IRepairMethod Method(RepairOrder order) =>
+        MethodCatalogue.Find(order.Last<Choice>()!.Asked.Ask.Method);
+
+    public static SignedDesign Of(RepairOrder order, SizeRepair ask, Person? owner, SurroundingShutdown? shutdown)
+    {
+        var assessment = order.Last<Assessment>()!;
+        var judging = Judging.Of(order, assessment.Asked.Ask);
+        var method = Method(order);
+        RepairOrder.Refuse(Sized(method, ask));
+        var sized = ask.Entered is { } entered
+            ? Entered(method, entered)
+            : method
+                .Size(
+                    new Readings(
+                        judging.Pipe,
+                        judging.Defect,
+                        judging.Facts.Service,
+                        InputValues.Read(method.Inputs, ask.Values)
+                    )
+                )
+                .View(method.Name);
+        var judged = assessment.Asked.Judgement;
+        var carried = judged.AxialShort is not true || sized.CarriesAxialLoad || ask.Restraint is not null;
+        var strength = Likelihood.StrengthOf(
+            method.Code,
+            judging.Defect,
+            judging.Facts.Service,
+            sized.Holds && carried
+        );
+        var risk = judging.Class(Length.FromMillimeters(judged.RequiredWallMm!.Value), strength);
+        var end = EndDates.Reckon(order, ask, sized, risk, shutdown?.StartsOn);
+        return Fingerprints.Sealed(
+            new SignedDesign(
+                ask,
+                sized,
+                judging.Facts.View(judging.Pipe),
+                assessment.Id,
+                risk.View(),
+                end,
+                owner?.FullName ?? "",
+                shutdown?.Name,
+                [.. Remarks(ask, end)],
+                ""
+            )
+        );
+    }
+
+    private static Objection? Sized(IRepairMethod method, SizeRepair ask)
+    {
+        var sizedHere = method.Inputs.Count > 0;
+        if (sizedHere && ask.Entered is not null)
+            return new Objection(
+                "sized-here",
+                $"The {Words.Lower(method.Name)} is sized by the service: give values for its inputs, not a design of your own.",
+                "integrity engineer"
+            );
+        return !sizedHere && ask.Entered is null
+            ? new Objection(
+                "not-sized-here",
+                $"The {Words.Lower(method.Name)} is not sized by the service: enter its design and attach the calculation.",
+                "integrity engineer"
+            )
+            : null;
+    }
+
+    private static MethodDesignView Entered(IRepairMethod method, EnteredDesign e) =>
+        new(
+            method.Code,
+            method.Name,
+            Entered: true,
+            e.CalculationReference,
+            e.Dimensions,
+            e.PressureHeld?.Value,
+            e.Materials,
+            e.HoldPoints.Count > 0 ? e.HoldPoints : [.. method.HoldPoints.Select(h => h.View())],
+            e.Cautions,
+            [],
+            [],
+            e.SetForLoadHours,
+            e.FullHardnessHours,
+            e.CureReference.Value,
+            e.DesignLifeDays,
+            e.LeastWall.Value,
+            e.CarriesAxialLoad,
+            []
+        );
+
+    private static IEnumerable<FindingView> Remarks(SizeRepair ask, EndDateView end)
+    {
+        if (ask.PermanentFix is { } fix && fix.On > end.On)
+            yield return new(
+                "fix-after-end",
+                FindingSeverity.Watch,
+                $"The permanent fix is planned for {fix.On:yyyy-MM-dd}, after the end date of {end.On:yyyy-MM-dd}: an extension will be needed, or an earlier fix.",
+                fix.On.DayNumber - end.On.DayNumber,
+                0,
+                "d",
+                "own rule",
+                false
+            );
+    }
+}
