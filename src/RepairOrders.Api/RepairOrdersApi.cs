@@ -50,7 +50,7 @@ public static class RepairOrdersApi
                 BearerSignIn.SchemeName,
                 policy => policy.AddAuthenticationSchemes(BearerSignIn.SchemeName).RequireAuthenticatedUser()
             );
-        services.AddLimits();
+        services.AddLimits(builder.Configuration);
         services.Configure<ForwardedHeadersOptions>(options => Proxies(options, builder.Configuration));
         services.AddProblemDetails(options => options.CustomizeProblemDetails = Refusals.InOurWords);
         services.AddExceptionHandler<Refusals>();
@@ -93,6 +93,16 @@ public static class RepairOrdersApi
         await using var scope = services.CreateAsyncScope();
         var store = scope.ServiceProvider.GetRequiredService<RepairStore>();
         await store.Database.MigrateAsync();
+    }
+
+    /// <summary>A one-time token that makes the first administrator; nothing when the store has people already.</summary>
+    public static async Task<string?> OfferFirstAdministratorAsync(this IServiceProvider services)
+    {
+        await using var scope = services.CreateAsyncScope();
+        return await FirstAdministrator.Offer(
+            scope.ServiceProvider.GetRequiredService<RepairStore>(),
+            scope.ServiceProvider.GetRequiredService<TimeProvider>().Now()
+        );
     }
 
     // The screens on this machine are believed when they tell where a call comes from; other proxies only when they are named.

@@ -1,5 +1,6 @@
 using RepairOrders.Api;
 using RepairOrders.Host;
+using RepairOrders.Host.Demo;
 using RepairOrders.Ui;
 using Serilog;
 using Serilog.Formatting.Compact;
@@ -16,6 +17,12 @@ if (mode != RunMode.Ui)
     builder.AddRepairOrdersApi();
 if (mode is RunMode.Ui or RunMode.Both)
     builder.AddRepairOrdersUi();
+
+if (mode == RunMode.Demo)
+{
+    await DemoMode.Run(builder);
+    return;
+}
 
 var app = builder.Build();
 if (mode == RunMode.Migrate)

@@ -14,6 +14,9 @@ internal enum RunMode
 
     /// <summary>Brings the store's schema up to date, then ends.</summary>
     Migrate,
+
+    /// <summary>Loads the demo into an empty store, then ends.</summary>
+    Demo,
 }
 
 internal static class RunModes

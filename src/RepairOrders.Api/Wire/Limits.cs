@@ -1,5 +1,6 @@
 using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.RateLimiting;
+using Microsoft.Extensions.Configuration;
 
 namespace RepairOrders.Api.Wire;
 
@@ -12,7 +13,7 @@ internal static class Limits
     public const int ShortCodeTriesPerMinute = 10;
     public const int CallsPerMinute = 1200;
 
-    public static void AddLimits(this IServiceCollection services) =>
+    public static void AddLimits(this IServiceCollection services, IConfiguration settings) =>
         services.AddRateLimiter(options =>
         {
             options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
@@ -23,7 +24,8 @@ internal static class Limits
                     .Problem(429, "too-many-requests", "Too many requests. Wait a minute and try again.")
                     .ExecuteAsync(rejected.HttpContext);
             };
-            options.AddPolicy(SignIn, context => PerMinute("sign-in " + Address(context), SignInTriesPerMinute));
+            var tries = settings.GetValue("Limits:SignInTriesPerMinute", SignInTriesPerMinute);
+            options.AddPolicy(SignIn, context => PerMinute("sign-in " + Address(context), tries));
             options.AddPolicy(
                 ShortCode,
                 context => PerMinute("short code " + Caller(context), ShortCodeTriesPerMinute)
