@@ -31,7 +31,7 @@ public static partial class EffectiveArea
     /// <param name="wall">Wall t.</param>
     /// <returns>The weakest stretch.</returns>
     /// <exception cref="ImpossibleInputException">Fewer than two points, positions that do not increase, or a depth outside 0 to t.</exception>
-    /// <example>D 611 mm, t 8.2 mm, x 0 to 289 mm by 28.9 mm, d 0 1.0 1.1 1.1 1.1 1.3 1.8 2.8 2.8 1.6 0 mm: length 231.2 mm, ratio 0.86187; with Sflow 519 MPa the failure pressure is 12.007 MPa.</example>
+    /// <example>D 611 mm, t 8.2 mm, x 0 to 289 mm by 28.9 mm, d 0 1.0 1.1 1.1 1.1 1.3 1.8 2.8 2.8 1.6 0 mm: length 231.2 mm, ratio 0.86188; with Sflow 519 MPa the failure pressure is 12.007 MPa.</example>
     public static EffectiveSection Weakest(
         ReadOnlySpan<double> positionsMm,
         ReadOnlySpan<double> depthsMm,

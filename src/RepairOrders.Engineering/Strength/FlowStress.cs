@@ -74,6 +74,12 @@ public static class FlowStress
         return new(flow, Shown(option, pipe, flow.Megapascals), [], []);
     }
 
+    /// <summary>Flow stress in MPa; nothing where the option is refused.</summary>
+    internal static double? Allowed(FlowStressOption option, Pipe pipe, Temperature temperature) =>
+        Refusal(option, pipe, temperature) is null
+            ? Of(option, pipe.YieldStrength!.Value, pipe.TensileStrength!.Value).Megapascals
+            : null;
+
     private static Working Shown(FlowStressOption option, Pipe pipe, double flow)
     {
         var working = new Working();
