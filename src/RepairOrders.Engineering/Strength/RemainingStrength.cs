@@ -12,7 +12,7 @@ namespace RepairOrders.Engineering.Strength;
 /// <param name="Findings">Its own findings.</param>
 public sealed record ComparedAnswer(
     StrengthAnswer Answer,
-    Standing Standing,
+    AnswerStanding Standing,
     string Reason,
     IReadOnlyList<WorkingStep> Working,
     IReadOnlyList<Finding> Findings
@@ -68,7 +68,7 @@ public static partial class RemainingStrength
         var (D, t, d, L) = Dimensions(strengthCase);
         var MAOP = Take.Gauge("maopBar", strengthCase.Maop);
         var compared = Ranked(strengthCase, L * L / (D * t), IsTooDeep(d, t));
-        var governing = compared.Find(a => a.Standing == Standing.Governs);
+        var governing = compared.Find(a => a.Standing == AnswerStanding.Governs);
         var safe = governing?.Answer.SafePressure;
         var limit = safe is { } p ? Pressure.FromMegapascals(Math.Min(p.Megapascals, MAOP)) : (Pressure?)null;
         var result = new StrengthComparison(
@@ -91,14 +91,16 @@ public static partial class RemainingStrength
         var profiled = EffectiveArea.IsProfiled(strengthCase.Loss);
         var longAndFlat = PipelineMetalLoss.IsLongAndFlat(strengthCase.Loss, z);
         var thin = LocalThinArea.Assess(strengthCase);
-        List<(Calculated<StrengthAnswer> Answer, Standing Standing)> answers =
+        List<(Calculated<StrengthAnswer> Answer, AnswerStanding Standing)> answers =
         [
             (PipelineMetalLoss.AssessOriginal(strengthCase), StrengthRules.Original(profiled)),
             (PipelineMetalLoss.AssessModified(strengthCase), StrengthRules.Modified(profiled, longAndFlat)),
-            (EffectiveArea.Assess(strengthCase), Standing.Counts),
-            (thin, Standing.Counts),
+            (EffectiveArea.Assess(strengthCase), AnswerStanding.Counts),
+            (thin, AnswerStanding.Counts),
         ];
-        var alone = !answers.Exists(a => a.Standing == Standing.Counts && a.Answer.Result.SafePressure is not null);
+        var alone = !answers.Exists(a =>
+            a.Standing == AnswerStanding.Counts && a.Answer.Result.SafePressure is not null
+        );
         answers.Add((CorrodedPipeSingleDefect.Assess(strengthCase), StrengthRules.CorrodedPipe(z, alone)));
         var credits = StrengthRules.Credits(
             tooDeep,
@@ -109,30 +111,34 @@ public static partial class RemainingStrength
         return [.. answers.Select(a => Compared(a.Answer, Stand(a, lowest, credits), longAndFlat))];
     }
 
-    private static StrengthAnswer? Lowest(List<(Calculated<StrengthAnswer> Answer, Standing Standing)> answers) =>
+    private static StrengthAnswer? Lowest(List<(Calculated<StrengthAnswer> Answer, AnswerStanding Standing)> answers) =>
         answers
-            .Where(a => a.Standing == Standing.Counts && a.Answer.Result.SafePressure is not null)
+            .Where(a => a.Standing == AnswerStanding.Counts && a.Answer.Result.SafePressure is not null)
             .Select(a => a.Answer.Result)
             .MinBy(a => a.SafePressure!.Value.Megapascals);
 
-    private static Standing Stand(
-        (Calculated<StrengthAnswer> Answer, Standing Standing) a,
+    private static AnswerStanding Stand(
+        (Calculated<StrengthAnswer> Answer, AnswerStanding Standing) a,
         StrengthAnswer? lowest,
         bool credits
     )
     {
         if (a.Answer.Result.SafePressure is null)
         {
-            return Standing.Refused;
+            return AnswerStanding.Refused;
         }
         if (!credits)
         {
-            return Standing.SetAside;
+            return AnswerStanding.SetAside;
         }
-        return ReferenceEquals(a.Answer.Result, lowest) ? Standing.Governs : a.Standing;
+        return ReferenceEquals(a.Answer.Result, lowest) ? AnswerStanding.Governs : a.Standing;
     }
 
-    private static ComparedAnswer Compared(Calculated<StrengthAnswer> answer, Standing standing, bool longAndFlat) =>
+    private static ComparedAnswer Compared(
+        Calculated<StrengthAnswer> answer,
+        AnswerStanding standing,
+        bool longAndFlat
+    ) =>
         new(
             answer.Result,
             standing,
@@ -141,17 +147,17 @@ public static partial class RemainingStrength
             answer.Findings
         );
 
-    private static string Reason(string code, Standing standing, bool longAndFlat) =>
+    private static string Reason(string code, AnswerStanding standing, bool longAndFlat) =>
         standing switch
         {
-            Standing.Governs => "The lowest answer that counts.",
-            Standing.Counts => "Counts, and is higher than the one that governs.",
-            Standing.SecondOpinion when code == CorrodedPipeSingleDefect.Code =>
+            AnswerStanding.Governs => "The lowest answer that counts.",
+            AnswerStanding.Counts => "Counts, and is higher than the one that governs.",
+            AnswerStanding.SecondOpinion when code == CorrodedPipeSingleDefect.Code =>
                 "A second opinion with a safety format of its own.",
-            Standing.SecondOpinion => "A shape is assumed here that the profile has measured.",
-            Standing.SetAside when longAndFlat && code == PipelineMetalLoss.ModifiedCode =>
+            AnswerStanding.SecondOpinion => "A shape is assumed here that the profile has measured.",
+            AnswerStanding.SetAside when longAndFlat && code == PipelineMetalLoss.ModifiedCode =>
                 "0.85 dL over-predicts a long flat patch.",
-            Standing.SetAside => "No pressure is credited: too deep, or the method for plant piping refused.",
+            AnswerStanding.SetAside => "No pressure is credited: too deep, or the method for plant piping refused.",
             _ => "The method does not apply; its finding says why.",
         };
 
@@ -260,7 +266,7 @@ public static partial class RemainingStrength
         );
         foreach (
             var other in result.Answers.Where(a =>
-                a.Standing == Standing.SecondOpinion && a.Answer.SafePressure?.Megapascals < PS
+                a.Standing == AnswerStanding.SecondOpinion && a.Answer.SafePressure?.Megapascals < PS
             )
         )
         {
@@ -281,7 +287,7 @@ public static partial class RemainingStrength
     private static IEnumerable<Finding> Native(StrengthCase strengthCase, List<ComparedAnswer> compared)
     {
         var native = compared.Find(a => a.Answer.Code == LocalThinArea.Code)!;
-        if (strengthCase.Plant is not null && native.Standing == Standing.Refused)
+        if (strengthCase.Plant is not null && native.Standing == AnswerStanding.Refused)
         {
             yield return new(
                 "plant-method-refused",

@@ -68,8 +68,8 @@ public static partial class RemainingStrength
         {
             least.Add(StrengthRules.Original(profiled), PipelineMetalLoss.OriginalCode, Safe(original, n));
             least.Add(StrengthRules.Modified(profiled, longAndFlat), PipelineMetalLoss.ModifiedCode, Safe(modified, n));
-            least.Add(Standing.Counts, EffectiveArea.Code, Safe(effective, n));
-            least.Add(Standing.Counts, LocalThinArea.Code, thin);
+            least.Add(AnswerStanding.Counts, EffectiveArea.Code, Safe(effective, n));
+            least.Add(AnswerStanding.Counts, LocalThinArea.Code, thin);
             var allowed = corroded is { } Pf
                 ? CorrodedPipeSingleDefect
                     .SafeWorkingPressure(Pressure.FromMegapascals(Pf), strengthCase.UsageFactor)
@@ -102,9 +102,9 @@ public static partial class RemainingStrength
 
         public double? Safe { get; private set; }
 
-        public void Add(Standing standing, string code, double? safe)
+        public void Add(AnswerStanding standing, string code, double? safe)
         {
-            if (standing == Standing.Counts && safe is { } p && !(p >= Safe))
+            if (standing == AnswerStanding.Counts && safe is { } p && !(p >= Safe))
             {
                 (Governs, Safe) = (code, p);
             }

@@ -1,7 +1,7 @@
 namespace RepairOrders.Engineering.Strength;
 
 /// <summary>How an answer stands beside the others.</summary>
-public enum Standing
+public enum AnswerStanding
 {
     /// <summary>The lowest of those that count.</summary>
     Governs,
@@ -23,17 +23,18 @@ public enum Standing
 internal static class StrengthRules
 {
     /// <summary>Level 1 takes a shape for granted that a profile has measured.</summary>
-    public static Standing Original(bool profiled) => profiled ? Standing.SecondOpinion : Standing.Counts;
+    public static AnswerStanding Original(bool profiled) =>
+        profiled ? AnswerStanding.SecondOpinion : AnswerStanding.Counts;
 
     /// <summary>0.85 dL over-predicts a long flat patch.</summary>
-    public static Standing Modified(bool profiled, bool longAndFlat) =>
-        longAndFlat ? Standing.SetAside
-        : profiled ? Standing.SecondOpinion
-        : Standing.Counts;
+    public static AnswerStanding Modified(bool profiled, bool longAndFlat) =>
+        longAndFlat ? AnswerStanding.SetAside
+        : profiled ? AnswerStanding.SecondOpinion
+        : AnswerStanding.Counts;
 
     /// <summary>The corroded-pipe method is a second opinion, except for a long loss or where nothing else applies.</summary>
-    public static Standing CorrodedPipe(double z, bool alone) =>
-        z > 20 || alone ? Standing.Counts : Standing.SecondOpinion;
+    public static AnswerStanding CorrodedPipe(double z, bool alone) =>
+        z > 20 || alone ? AnswerStanding.Counts : AnswerStanding.SecondOpinion;
 
     /// <summary>
     /// In plant piping the pipeline methods do not stand in for the method that refused; else a deeper loss, which that method

@@ -119,7 +119,7 @@ public sealed class StrengthLaws
                 return result.SafePressure is not { } safe
                     || (
                         result
-                            .Answers.Where(a => a.Standing is Standing.Counts or Standing.Governs)
+                            .Answers.Where(a => a.Standing is AnswerStanding.Counts or AnswerStanding.Governs)
                             .All(a => safe.Megapascals <= a.Answer.SafePressure!.Value.Megapascals)
                         && result.PressureLimit!.Value.Megapascals <= c.Maop.Megapascals
                     );

@@ -14,10 +14,10 @@ public sealed class Comparisons
         var compared = RemainingStrength.Compare(Profiled());
         compared.Result.Governs.ShouldBe("effective-area");
         compared.Result.SafePressure!.Value.Megapascals.ShouldBe(12.0066 / 1.39, 0.00005);
-        Stands(compared, "b31g-original").ShouldBe(Standing.SecondOpinion);
-        Stands(compared, "b31g-modified").ShouldBe(Standing.SecondOpinion);
-        Stands(compared, "corroded-pipe").ShouldBe(Standing.SecondOpinion);
-        Stands(compared, "local-thin-area").ShouldBe(Standing.Refused);
+        Stands(compared, "b31g-original").ShouldBe(AnswerStanding.SecondOpinion);
+        Stands(compared, "b31g-modified").ShouldBe(AnswerStanding.SecondOpinion);
+        Stands(compared, "corroded-pipe").ShouldBe(AnswerStanding.SecondOpinion);
+        Stands(compared, "local-thin-area").ShouldBe(AnswerStanding.Refused);
         compared.Result.WhyTheyDiffer.Count.ShouldBe(5);
         compared.Working.ShouldContain(s => s.Symbol == "A" && Math.Abs(s.Value - 384.37) < 0.005);
         compared.Findings.ShouldContain(f => f.Code == "second-opinion-lower");
@@ -50,8 +50,8 @@ public sealed class Comparisons
     {
         var compared = RemainingStrength.Compare(With(X65(), 3, 80));
         compared.Result.Governs.ShouldBe("b31g-original");
-        Stands(compared, "b31g-modified").ShouldBe(Standing.Counts);
-        Stands(compared, "effective-area").ShouldBe(Standing.Refused);
+        Stands(compared, "b31g-modified").ShouldBe(AnswerStanding.Counts);
+        Stands(compared, "effective-area").ShouldBe(AnswerStanding.Refused);
     }
 
     // The 0.85 factor over-predicts long flat patches: up to 1.20 of the burst pressure in recalled tests.
@@ -59,12 +59,12 @@ public sealed class Comparisons
     public void A_long_loss_that_is_not_known_not_to_be_flat_is_not_judged_by_0_85()
     {
         var compared = RemainingStrength.Compare(With(X65(), 3, 400));
-        Stands(compared, "b31g-modified").ShouldBe(Standing.SetAside);
+        Stands(compared, "b31g-modified").ShouldBe(AnswerStanding.SetAside);
         compared
             .Result.Answers.Single(a => a.Answer.Code == "b31g-modified")
             .Findings.ShouldContain(f => f.Code == "long-flat-patch");
-        Stands(compared, "corroded-pipe").ShouldBeOneOf(Standing.Counts, Standing.Governs);
-        Stands(compared, "effective-area").ShouldBeOneOf(Standing.Counts, Standing.Governs);
+        Stands(compared, "corroded-pipe").ShouldBeOneOf(AnswerStanding.Counts, AnswerStanding.Governs);
+        Stands(compared, "effective-area").ShouldBeOneOf(AnswerStanding.Counts, AnswerStanding.Governs);
     }
 
     [Fact]
@@ -72,8 +72,10 @@ public sealed class Comparisons
     {
         var flat = RiverBottom.Of([0, 1, 200, 399, 400], [0, 3, 2.9, 3, 0]);
         var compared = RemainingStrength.Compare(With(X65(), 3, 400, flat));
-        Stands(compared, "b31g-modified").ShouldBe(Standing.SetAside);
-        var counting = compared.Result.Answers.Where(a => a.Standing is Standing.Counts or Standing.Governs).ToList();
+        Stands(compared, "b31g-modified").ShouldBe(AnswerStanding.SetAside);
+        var counting = compared
+            .Result.Answers.Where(a => a.Standing is AnswerStanding.Counts or AnswerStanding.Governs)
+            .ToList();
         counting.Select(a => a.Answer.Code).ShouldBe(["effective-area", "corroded-pipe"], ignoreOrder: true);
         compared.Result.SafePressure.ShouldBe(counting.Min(a => a.Answer.SafePressure));
     }
@@ -108,7 +110,7 @@ public sealed class Comparisons
     public void Gray_iron_is_credited_with_nothing()
     {
         var compared = RemainingStrength.Compare(With(GrayIron(), 3, 40, plant: new(Mm(0.2), Mm(500), false)));
-        compared.Result.Answers.ShouldAllBe(a => a.Standing == Standing.Refused);
+        compared.Result.Answers.ShouldAllBe(a => a.Standing == AnswerStanding.Refused);
         compared.Findings.ShouldContain(f => f.Code == "no-pressure-credited" && f.Blocks);
     }
 
@@ -224,6 +226,6 @@ public sealed class Comparisons
     private static double? Failure(StrengthComparison one, string code) =>
         one.Answers.Single(a => a.Answer.Code == code).Answer.FailurePressure?.Megapascals;
 
-    private static Standing Stands(Calculated<StrengthComparison> compared, string code) =>
+    private static AnswerStanding Stands(Calculated<StrengthComparison> compared, string code) =>
         compared.Result.Answers.Single(a => a.Answer.Code == code).Standing;
 }
