@@ -1,5 +1,6 @@
 using RepairOrders.Engineering.Damage;
 using RepairOrders.Engineering.Methods;
+using RepairOrders.Engineering.Pipework;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -28,7 +29,7 @@ internal sealed class AxialRun
     public AxialRun(AxialCase axial)
     {
         this.axial = axial;
-        (D, _) = PipeStress.Tube(axial.Pipe.OutsideDiameter, axial.Pipe.NominalWall);
+        (D, _) = Shell.Of(axial.Pipe.OutsideDiameter, axial.Pipe.NominalWall);
         var defect = axial.Defect;
         t_s = Require.Between("soundWallBesideMm", defect.SoundWallBeside.Millimeters, 0, D / 2);
         t_mm = defect.ThroughWall

@@ -1,3 +1,4 @@
+using RepairOrders.Engineering.Joints;
 using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Pipework;
 using UnitsNet;
@@ -46,27 +47,6 @@ public static class Crushing
     );
     private static readonly Clause Factors = new("factors 1.5 on yield, 3 on collapse", "", Provenance.OwnRule);
 
-    /// <summary>Elastic collapse pressure of a long round tube.</summary>
-    /// <remarks>
-    /// <para>Formula: p_e = 2 E/(1 − ν²) · (t/D)³.</para>
-    /// <para>Symbols: p_e pressure, MPa; E Young's modulus, MPa; ν = 0.3; t wall, mm; D outside diameter, mm.</para>
-    /// <para>Validity: thin wall, long against the diameter; a short pressed length bears more.</para>
-    /// <para>Reference: Bresse; Timoshenko and Gere, Theory of Elastic Stability, long circular tubes (from memory); D for the mean diameter is on the safe side.</para>
-    /// </remarks>
-    /// <param name="modulus">Young's modulus E.</param>
-    /// <param name="outsideDiameter">Outside diameter D.</param>
-    /// <param name="wall">Wall t.</param>
-    /// <returns>Collapse pressure p_e.</returns>
-    /// <exception cref="ImpossibleInputException">The modulus, wall or diameter is not above 0 or do not fit.</exception>
-    /// <example>203 GPa, 168.3 mm, 2 mm: 2 × 203 000/0.91 × (2/168.3)³ = 0.7487 MPa.</example>
-    public static Pressure ElasticCollapse(Pressure modulus, Length outsideDiameter, Length wall)
-    {
-        var E = Require.Positive("modulusMpa", modulus.Megapascals);
-        var (D, t) = PipeStress.Tube(outsideDiameter, wall);
-        var slenderness = t / D;
-        return Pressure.FromMegapascals(2 * E / (1 - Poisson * Poisson) * slenderness * slenderness * slenderness);
-    }
-
     /// <summary>Pressure from outside at which a long oval tube begins to yield.</summary>
     /// <remarks>
     /// <para>Formula: p² − (p_y + (1 + 1.5 f D/t) p_e) p + p_y p_e = 0, the lesser root; p_y = 2 Sy t/D.</para>
@@ -92,7 +72,7 @@ public static class Crushing
     {
         var p_e = Require.Positive("elasticCollapseMpa", elastic.Megapascals);
         var Sy = Require.Positive("yieldStrengthMpa", yieldStrength.Megapascals);
-        var (D, t) = PipeStress.Tube(outsideDiameter, wall);
+        var (D, t) = Shell.Of(outsideDiameter, wall);
         var f = Require.Between("ovality", ovality, 0, 0.1);
         var p_y = 2 * Sy * t / D;
         var half = (p_y + (1 + 1.5 * f * D / t) * p_e) / 2;
@@ -102,7 +82,7 @@ public static class Crushing
 
     /// <summary>Whether a thinned pipe bears what presses on it from outside.</summary>
     /// <remarks>
-    /// <para>Formula: net = p_out − p_in; allowed = min(p/1.5, p_e/3); see <see cref="ElasticCollapse"/> and <see cref="OvalYield"/>.</para>
+    /// <para>Formula: net = p_out − p_in; allowed = min(p/1.5, p_e/3); see <see cref="BandTension.RingCollapse"/> and <see cref="OvalYield"/>.</para>
     /// <para>Symbols: those of <see cref="OvalYield"/>.</para>
     /// <para>Validity: ductile pipe, pressure all round; a plate that presses on an arc is taken as pressing all round. Not for gray iron.</para>
     /// <para>Reference: Timoshenko and Gere (from memory); factors are our own.</para>
@@ -117,7 +97,7 @@ public static class Crushing
         var outside = Require.NotNegative("outsidePressureBar", crushing.OutsidePressure.Bars) / 10;
         var inside = Require.NotNegative("leastInsidePressureBar", crushing.LeastInsidePressure.Bars) / 10;
         var net = Math.Max(0, outside - inside);
-        PipeStress.Tube(crushing.OutsideDiameter, crushing.LeastWall);
+        Shell.Of(crushing.OutsideDiameter, crushing.LeastWall);
         if (crushing is { Metal: MetalFamily.GrayIron } or { YieldStrength: null })
         {
             return Brittle(net);
@@ -133,7 +113,7 @@ public static class Crushing
             findings.Add(OvalityTaken());
         }
         var ovality = crushing.Ovality ?? DefaultOvality;
-        var elastic = ElasticCollapse(modulus, crushing.OutsideDiameter, crushing.LeastWall);
+        var elastic = BandTension.RingCollapse(modulus, Poisson, crushing.LeastWall, crushing.OutsideDiameter);
         var oval = OvalYield(
             elastic,
             crushing.YieldStrength!.Value,

@@ -1,3 +1,4 @@
+using RepairOrders.Engineering.Pipework;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Axial;
@@ -36,7 +37,7 @@ public static class EndLoad
     /// <param name="allowableStress">Allowable stress S.</param>
     /// <returns>Wall t_ax.</returns>
     /// <exception cref="ImpossibleInputException">The load is negative, or diameter or stress is not above 0.</exception>
-    /// <example>44 493 N, 161.19 mm, 138 MPa: 0.63668 mm.</example>
+    /// <example>44 493 N, 161.19 mm, 138 MPa: 0.6367 mm.</example>
     public static Length WallNeeded(Force load, Length meanDiameter, Pressure allowableStress)
     {
         var F = Require.NotNegative("endLoadKn", load.Kilonewtons) * 1000;
@@ -69,7 +70,7 @@ public static class EndLoad
         Pressure allowableStress
     )
     {
-        var (D, t) = PipeStress.Tube(outsideDiameter, soundWall);
+        var (D, t) = Shell.Of(outsideDiameter, soundWall);
         var t_mm = Math.Min(t, Require.NotNegative("remainingWallMm", leastWall.Millimeters));
         var c = Require.Between("circumferentialLengthMm", round.Millimeters, 0, Math.PI * D * (1 + 1e-9));
         var S = Require.Positive("allowableStressMpa", allowableStress.Megapascals);

@@ -1,30 +1,12 @@
+using RepairOrders.Engineering.Pipework;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Axial;
 
-/// <summary>Stresses of a straight pipe under inside pressure, end force and bending.</summary>
+/// <summary>Stresses of a straight pipe under inside pressure, end force and bending; the mean hoop stress is in
+/// <see cref="Strength.Mawp.HoopStress"/>.</summary>
 public static class PipeStress
 {
-    /// <summary>Hoop stress of a thin wall, on the outside diameter as the B31 codes take it.</summary>
-    /// <remarks>
-    /// <para>Formula: S_H = P D/(2 t).</para>
-    /// <para>Symbols: S_H hoop stress, MPa; P gauge pressure, MPa; D outside diameter, mm; t wall, mm.</para>
-    /// <para>Validity: thin wall, t &lt; D/6; on the safe side, since D is the outside diameter.</para>
-    /// <para>Reference: Barlow's formula; ASME B31.4 and B31.8.</para>
-    /// </remarks>
-    /// <param name="pressure">Gauge pressure P.</param>
-    /// <param name="outsideDiameter">Outside diameter D.</param>
-    /// <param name="wall">Wall t.</param>
-    /// <returns>Hoop stress S_H.</returns>
-    /// <exception cref="ImpossibleInputException">Pressure is negative, or wall or diameter is not above 0 or do not fit.</exception>
-    /// <example>20 MPa, 50 mm, 2.5 mm: 20 × 50/5 = 200 MPa.</example>
-    public static Pressure Hoop(Pressure pressure, Length outsideDiameter, Length wall)
-    {
-        var P = Require.NotNegative("pressureMpa", pressure.Megapascals);
-        var (D, t) = Tube(outsideDiameter, wall);
-        return Pressure.FromMegapascals(P * D / (2 * t));
-    }
-
     /// <summary>Longitudinal stress of a thin wall with closed ends.</summary>
     /// <remarks>
     /// <para>Formula: S_L = P D/(4 t).</para>
@@ -41,7 +23,7 @@ public static class PipeStress
     public static Pressure Longitudinal(Pressure pressure, Length outsideDiameter, Length wall)
     {
         var P = Require.NotNegative("pressureMpa", pressure.Megapascals);
-        var (D, t) = Tube(outsideDiameter, wall);
+        var (D, t) = Shell.Of(outsideDiameter, wall);
         return Pressure.FromMegapascals(P * D / (4 * t));
     }
 
@@ -97,16 +79,9 @@ public static class PipeStress
         return Pressure.FromMegapascals(P * Di * Di / (Do * Do - Di * Di) + M / Z + F / A);
     }
 
-    internal static (double D, double T) Tube(Length outsideDiameter, Length wall)
-    {
-        var D = Require.Positive("outsideDiameterMm", outsideDiameter.Millimeters);
-        var t = Require.Positive("wallThicknessMm", Require.Between("wallThicknessMm", wall.Millimeters, 0, D / 2));
-        return (D, t);
-    }
-
     private static (double Outside, double Inside) Bore(Length outsideDiameter, Length insideDiameter)
     {
-        var Do = Require.Positive("outsideDiameterMm", outsideDiameter.Millimeters);
+        var Do = Shell.Diameter(outsideDiameter);
         var Di = Require.NotNegative("insideDiameterMm", insideDiameter.Millimeters);
         return Di < Do
             ? (Do, Di)

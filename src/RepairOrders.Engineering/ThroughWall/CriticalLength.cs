@@ -1,6 +1,6 @@
-using RepairOrders.Engineering.Axial;
 using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Pipework;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -66,7 +66,7 @@ public static class CriticalLength
     public static Length? Of(Pressure pressure, Length outsideDiameter, Length wall, Pressure flowStress)
     {
         var Sf = Require.Positive("flowStressMpa", flowStress.Megapascals);
-        var S_H = PipeStress.Hoop(pressure, outsideDiameter, wall).Megapascals;
+        var S_H = Mawp.HoopStress(pressure, outsideDiameter, wall).Megapascals;
         var (D, t) = (outsideDiameter.Millimeters, wall.Millimeters);
         if (S_H <= 0)
         {
@@ -99,7 +99,7 @@ public static class CriticalLength
             Require.NotNegative("axialLengthMm", flaw.FlawLength.Millimeters)
                 + Require.NotNegative("growthMm", flaw.GrowthByNextVisit.Millimeters)
         );
-        var hoop = PipeStress.Hoop(flaw.Pressure, flaw.Pipe.OutsideDiameter, flaw.ThinnestAlongLine);
+        var hoop = Mawp.HoopStress(flaw.Pressure, flaw.Pipe.OutsideDiameter, flaw.ThinnestAlongLine);
         if (flaw.Pipe is { Metal: MetalFamily.GrayIron } or { YieldStrength: null })
         {
             return new(new(null, length, hoop, null), [], [NotDuctile()], []);
