@@ -1,6 +1,7 @@
 using RepairOrders.Engineering.Damage;
 using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Pipework;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -32,14 +33,12 @@ internal sealed class AxialRun
         (D, _) = Shell.Of(axial.Pipe.OutsideDiameter, axial.Pipe.NominalWall);
         var defect = axial.Defect;
         t_s = Require.Between("soundWallBesideMm", defect.SoundWallBeside.Millimeters, 0, D / 2);
-        t_mm = defect.ThroughWall
-            ? 0
-            : Math.Min(t_s, Require.NotNegative("remainingWallMm", defect.RemainingWall.Millimeters));
+        t_mm = defect.ThroughWall ? 0 : Math.Min(t_s, Take.Extent("remainingWallMm", defect.RemainingWall));
         round = Math.Min(
             Math.PI * D,
             Math.Max(
-                Require.NotNegative("circumferentialLengthMm", defect.CircumferentialLength.Millimeters),
-                Require.NotNegative("holeDiameterMm", defect.HoleDiameter.Millimeters)
+                Take.Extent("circumferentialLengthMm", defect.CircumferentialLength),
+                Take.Extent("holeDiameterMm", defect.HoleDiameter)
             )
         );
     }
@@ -85,8 +84,8 @@ internal sealed class AxialRun
     private Force PressureThrust()
     {
         var seal = Require.Between("sealDiameterMm", axial.SealDiameter.Millimeters, D, 20 * D);
-        var P = Require.NotNegative("pressureBar", axial.Pressure.Bars) / 10;
-        var dP = Require.NotNegative("surgeRiseBar", axial.SurgeRise.Bars) / 10;
+        var P = Take.Gauge("pressureBar", axial.Pressure);
+        var dP = Take.Gauge("surgeRiseBar", axial.SurgeRise);
         var thrust = EndLoad.Thrust(Pressure.FromMegapascals(P + dP), axial.SealDiameter);
         working.Step(
             "F_p",
@@ -102,7 +101,7 @@ internal sealed class AxialRun
 
     private Force Load(Force thrust, Length meanDiameter)
     {
-        var outside = Require.NotNegative("outsidePullKn", axial.OutsidePull.Kilonewtons) * 1000;
+        var outside = Require.Between("outsidePullKn", axial.OutsidePull.Kilonewtons, 0, 1e9) * 1000;
         var bending = EndLoad.OfBending(axial.BendingMoment, meanDiameter).Newtons;
         return Force.FromNewtons(
             working.Step(

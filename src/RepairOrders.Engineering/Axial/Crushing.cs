@@ -1,6 +1,7 @@
 using RepairOrders.Engineering.Joints;
 using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Pipework;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -70,8 +71,8 @@ public static class Crushing
         double ovality
     )
     {
-        var p_e = Require.Positive("elasticCollapseMpa", elastic.Megapascals);
-        var Sy = Require.Positive("yieldStrengthMpa", yieldStrength.Megapascals);
+        var p_e = Require.Between("elasticCollapseMpa", elastic.Megapascals, 1e-12, 1e9);
+        var Sy = Take.Stress("yieldStrengthMpa", yieldStrength);
         var (D, t) = Shell.Of(outsideDiameter, wall);
         var f = Require.Between("ovality", ovality, 0, 0.1);
         var p_y = 2 * Sy * t / D;
@@ -94,18 +95,19 @@ public static class Crushing
     public static Calculated<CrushingCheck> Check(CrushingCase crushing)
     {
         ArgumentNullException.ThrowIfNull(crushing);
-        var outside = Require.NotNegative("outsidePressureBar", crushing.OutsidePressure.Bars) / 10;
-        var inside = Require.NotNegative("leastInsidePressureBar", crushing.LeastInsidePressure.Bars) / 10;
+        var outside = Take.Gauge("outsidePressureBar", crushing.OutsidePressure);
+        var inside = Take.Gauge("leastInsidePressureBar", crushing.LeastInsidePressure);
         var net = Math.Max(0, outside - inside);
         Shell.Of(crushing.OutsideDiameter, crushing.LeastWall);
         if (crushing is { Metal: MetalFamily.GrayIron } or { YieldStrength: null })
         {
             return Brittle(net);
         }
-        var modulus =
+        var given =
             crushing.Modulus
             ?? ThermalMetal.For(crushing.Metal)?.Modulus
             ?? throw new ImpossibleInputException("modulusMpa", "missing", "a modulus, since the metal is not listed");
+        var modulus = Pressure.FromMegapascals(Require.Between("modulusMpa", given.Megapascals, 1, 1e7));
         var working = new Working();
         var findings = new List<Finding>();
         if (crushing.Ovality is null)

@@ -1,4 +1,5 @@
 using RepairOrders.Engineering.Pipework;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Axial;
@@ -20,8 +21,8 @@ public static class EndLoad
     /// <example>2 MPa, 168.3 mm: 2 × π/4 × 168.3² = 44 493 N.</example>
     public static Force Thrust(Pressure pressure, Length sealDiameter)
     {
-        var P = Require.NotNegative("pressureMpa", pressure.Megapascals);
-        var Ds = Require.Positive("sealDiameterMm", sealDiameter.Millimeters);
+        var P = Take.Gauge("pressureBar", pressure);
+        var Ds = Require.Between("sealDiameterMm", sealDiameter.Millimeters, 1, 1e6);
         return Force.FromNewtons(P * Math.PI / 4 * Ds * Ds);
     }
 
@@ -40,9 +41,9 @@ public static class EndLoad
     /// <example>44 493 N, 161.19 mm, 138 MPa: 0.6367 mm.</example>
     public static Length WallNeeded(Force load, Length meanDiameter, Pressure allowableStress)
     {
-        var F = Require.NotNegative("endLoadKn", load.Kilonewtons) * 1000;
-        var Dm = Require.Positive("meanDiameterMm", meanDiameter.Millimeters);
-        var S = Require.Positive("allowableStressMpa", allowableStress.Megapascals);
+        var F = Require.Between("endLoadKn", load.Kilonewtons, 0, 1e12) * 1000;
+        var Dm = Require.Between("meanDiameterMm", meanDiameter.Millimeters, 0.1, 1e6);
+        var S = Take.Stress("allowableStressMpa", allowableStress);
         return Length.FromMillimeters(F / (Math.PI * Dm * S));
     }
 
@@ -71,9 +72,9 @@ public static class EndLoad
     )
     {
         var (D, t) = Shell.Of(outsideDiameter, soundWall);
-        var t_mm = Math.Min(t, Require.NotNegative("remainingWallMm", leastWall.Millimeters));
+        var t_mm = Math.Min(t, Take.Extent("remainingWallMm", leastWall));
         var c = Require.Between("circumferentialLengthMm", round.Millimeters, 0, Math.PI * D * (1 + 1e-9));
-        var S = Require.Positive("allowableStressMpa", allowableStress.Megapascals);
+        var S = Take.Stress("allowableStressMpa", allowableStress);
         var theta = Math.Min(c / D, Math.PI);
         var eta = 1 - t_mm / t;
         var lost = (eta * theta + 2 * Math.Asin(eta * Math.Sin(theta) / 2)) / Math.PI;
@@ -94,8 +95,8 @@ public static class EndLoad
     /// <example>1000 N·m, 161.19 mm: 4 × 10⁶/161.19 = 24 815 N.</example>
     public static Force OfBending(Torque moment, Length meanDiameter)
     {
-        var M = Require.NotNegative("bendingMomentNm", moment.NewtonMeters) * 1000;
-        var Dm = Require.Positive("meanDiameterMm", meanDiameter.Millimeters);
+        var M = Require.Between("bendingMomentNm", moment.NewtonMeters, 0, 1e12) * 1000;
+        var Dm = Require.Between("meanDiameterMm", meanDiameter.Millimeters, 0.1, 1e6);
         return Force.FromNewtons(4 * M / Dm);
     }
 
@@ -114,9 +115,9 @@ public static class EndLoad
     /// <example>1000 kg/m³, 1200 m/s, 1.5 m/s: 1.8 MPa.</example>
     public static Pressure Surge(Density density, Speed waveSpeed, Speed speedChange)
     {
-        var rho = Require.NotNegative("densityKgM3", density.KilogramsPerCubicMeter);
-        var a = Require.NotNegative("waveSpeedMS", waveSpeed.MetersPerSecond);
-        var dv = Require.NotNegative("speedChangeMS", speedChange.MetersPerSecond);
+        var rho = Require.Between("densityKgM3", density.KilogramsPerCubicMeter, 0, 1e5);
+        var a = Require.Between("waveSpeedMS", waveSpeed.MetersPerSecond, 0, 1e5);
+        var dv = Require.Between("speedChangeMS", speedChange.MetersPerSecond, 0, 1e4);
         return Pressure.FromPascals(rho * a * dv);
     }
 }

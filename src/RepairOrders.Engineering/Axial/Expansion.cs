@@ -1,3 +1,5 @@
+using RepairOrders.Engineering.Pipework;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Axial;
@@ -20,8 +22,8 @@ public static class Expansion
     /// <example>11.7 × 10⁻⁶ 1/K, 1 m, 1 K: 0.0117 mm.</example>
     public static Length Free(CoefficientOfThermalExpansion alpha, Length length, TemperatureDelta warming)
     {
-        var L = Require.NotNegative("lengthMm", length.Millimeters);
-        return Length.FromMillimeters(alpha.PerKelvin * L * warming.Kelvins);
+        var L = Take.Extent("lengthMm", length);
+        return Length.FromMillimeters(PerKelvin(alpha) * L * Kelvins(warming));
     }
 
     /// <summary>Stress of a bar that may not grow at all.</summary>
@@ -43,8 +45,8 @@ public static class Expansion
         TemperatureDelta warming
     )
     {
-        var E = Require.Positive("modulusMpa", modulus.Megapascals);
-        return Pressure.FromMegapascals(E * alpha.PerKelvin * warming.Kelvins);
+        var E = Modulus(modulus);
+        return Pressure.FromMegapascals(E * PerKelvin(alpha) * Kelvins(warming));
     }
 
     /// <summary>Force between a pipe and a sleeve that is fixed to it at both ends.</summary>
@@ -74,11 +76,11 @@ public static class Expansion
         TemperatureDelta warming
     )
     {
-        var A1 = Require.Positive("areaMm2", area1.SquareMillimeters);
-        var A2 = Require.Positive("areaMm2", area2.SquareMillimeters);
-        var E1 = Require.Positive("modulusMpa", modulus1.Megapascals);
-        var E2 = Require.Positive("modulusMpa", modulus2.Megapascals);
-        var strain = (alpha1.PerKelvin - alpha2.PerKelvin) * warming.Kelvins;
+        var A1 = Metal(area1);
+        var A2 = Metal(area2);
+        var E1 = Modulus(modulus1);
+        var E2 = Modulus(modulus2);
+        var strain = (PerKelvin(alpha1) - PerKelvin(alpha2)) * Kelvins(warming);
         return Force.FromNewtons(strain / (1 / (A1 * E1) + 1 / (A2 * E2)));
     }
 
@@ -103,7 +105,17 @@ public static class Expansion
         TemperatureDelta warming
     )
     {
-        var D = Require.Positive("outsideDiameterMm", outsideDiameter.Millimeters);
-        return Length.FromMillimeters((alphaClamp.PerKelvin - alphaPipe.PerKelvin) * D * warming.Kelvins);
+        var D = Shell.Diameter(outsideDiameter);
+        return Length.FromMillimeters((PerKelvin(alphaClamp) - PerKelvin(alphaPipe)) * D * Kelvins(warming));
     }
+
+    private static double PerKelvin(CoefficientOfThermalExpansion alpha) =>
+        Require.Between("expansionPerK", alpha.PerKelvin, -1e-3, 1e-3);
+
+    private static double Kelvins(TemperatureDelta warming) =>
+        Require.Between("warmingK", warming.Kelvins, -5000, 5000);
+
+    private static double Modulus(Pressure modulus) => Require.Between("modulusMpa", modulus.Megapascals, 1, 1e7);
+
+    private static double Metal(Area area) => Require.Between("areaMm2", area.SquareMillimeters, 1e-3, 1e12);
 }

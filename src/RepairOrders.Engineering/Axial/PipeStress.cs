@@ -1,4 +1,5 @@
 using RepairOrders.Engineering.Pipework;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Axial;
@@ -22,7 +23,7 @@ public static class PipeStress
     /// <example>20 MPa, 50 mm, 2.5 mm: 20 × 50/10 = 100 MPa.</example>
     public static Pressure Longitudinal(Pressure pressure, Length outsideDiameter, Length wall)
     {
-        var P = Require.NotNegative("pressureMpa", pressure.Megapascals);
+        var P = Take.Gauge("pressureBar", pressure);
         var (D, t) = Shell.Of(outsideDiameter, wall);
         return Pressure.FromMegapascals(P * D / (4 * t));
     }
@@ -42,7 +43,7 @@ public static class PipeStress
     /// <example>2 MPa, 168.3 mm, 154.08 mm: 22.715 MPa.</example>
     public static Pressure HoopInside(Pressure pressure, Length outsideDiameter, Length insideDiameter)
     {
-        var P = Require.NotNegative("pressureMpa", pressure.Megapascals);
+        var P = Take.Gauge("pressureBar", pressure);
         var (Do, Di) = Bore(outsideDiameter, insideDiameter);
         return Pressure.FromMegapascals(P * (Do * Do + Di * Di) / (Do * Do - Di * Di));
     }
@@ -70,9 +71,9 @@ public static class PipeStress
         Force force
     )
     {
-        var P = Require.NotNegative("pressureMpa", pressure.Megapascals);
-        var M = Require.NotNegative("bendingMomentNm", moment.NewtonMeters) * 1000;
-        var F = Require.Finite("outsideForceKn", force.Kilonewtons) * 1000;
+        var P = Take.Gauge("pressureBar", pressure);
+        var M = Require.Between("bendingMomentNm", moment.NewtonMeters, 0, 1e12) * 1000;
+        var F = Require.Between("outsideForceKn", force.Kilonewtons, -1e9, 1e9) * 1000;
         var (Do, Di) = Bore(outsideDiameter, insideDiameter);
         var Z = Math.PI * (Do * Do * Do * Do - Di * Di * Di * Di) / (32 * Do);
         var A = Math.PI * (Do * Do - Di * Di) / 4;
@@ -82,7 +83,7 @@ public static class PipeStress
     private static (double Outside, double Inside) Bore(Length outsideDiameter, Length insideDiameter)
     {
         var Do = Shell.Diameter(outsideDiameter);
-        var Di = Require.NotNegative("insideDiameterMm", insideDiameter.Millimeters);
+        var Di = Take.Extent("insideDiameterMm", insideDiameter);
         return Di < Do
             ? (Do, Di)
             : throw new ImpossibleInputException(

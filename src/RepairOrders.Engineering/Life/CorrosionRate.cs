@@ -1,4 +1,5 @@
 using RepairOrders.Engineering.Methods;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Life;
@@ -32,9 +33,9 @@ public static class CorrosionRate
     /// <example>0.375 in and 0.255 in, 20 years apart: CR = 0.120/20 = 0.006 in a year.</example>
     public static Speed Between(Length first, Length last, Duration between)
     {
-        var t_first = Require.NotNegative("firstWallMm", first.Millimeters);
-        var t_last = Require.NotNegative("lastWallMm", last.Millimeters);
-        var years = Require.Positive("yearsBetween", between.Days / DaysPerYear);
+        var t_first = Take.Extent("firstWallMm", first);
+        var t_last = Take.Extent("lastWallMm", last);
+        var years = Require.Between("yearsBetween", between.Days / DaysPerYear, 0.001, 10_000);
         return FromMillimetresPerYear((t_first - t_last) / years);
     }
 
@@ -52,8 +53,8 @@ public static class CorrosionRate
     /// <example>7.11 mm through after 18 years: CR = 7.11/18 = 0.395 mm a year.</example>
     public static Speed ThroughWallAtLeast(Length nominal, Duration age)
     {
-        var t_nom = Require.Positive("nominalWallMm", nominal.Millimeters);
-        var years = Require.Positive("ageYears", age.Days / DaysPerYear);
+        var t_nom = Require.Between("nominalWallMm", nominal.Millimeters, 0.001, 10_000);
+        var years = Require.Between("ageYears", age.Days / DaysPerYear, 0.001, 10_000);
         return FromMillimetresPerYear(t_nom / years);
     }
 
@@ -69,7 +70,9 @@ public static class CorrosionRate
     /// <exception cref="ImpossibleInputException">The rate is not finite.</exception>
     /// <example>1 mm a year is 3.1688 × 10⁻¹¹ m/s.</example>
     public static Speed FromMillimetresPerYear(double rate) =>
-        Speed.FromMetersPerSecond(Require.Finite("corrosionRateMmPerYear", rate) / (1000 * SecondsPerYear));
+        Speed.FromMetersPerSecond(
+            Require.Between("corrosionRateMmPerYear", rate, -1e13, 1e13) / (1000 * SecondsPerYear)
+        );
 
     /// <summary>A rate in the trade's unit.</summary>
     /// <remarks>

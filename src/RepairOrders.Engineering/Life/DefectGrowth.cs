@@ -1,3 +1,4 @@
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Life;
@@ -37,9 +38,9 @@ public static class DefectGrowth
     /// <example>200 mm between seals, 60 mm long, margins of 25 mm, 5 mm a year: T_L = 90/10 = 9 years.</example>
     public static Duration? LengthLife(Length betweenSeals, Length axialLength, Length sealMargin, Speed axialRate)
     {
-        var L_seal = Require.NotNegative("lengthBetweenSealsMm", betweenSeals.Millimeters);
-        var L = Require.NotNegative("axialLengthMm", axialLength.Millimeters);
-        var m = Require.NotNegative("sealMarginMm", sealMargin.Millimeters);
+        var L_seal = Take.Extent("lengthBetweenSealsMm", betweenSeals);
+        var L = Take.Extent("axialLengthMm", axialLength);
+        var m = Take.Extent("sealMarginMm", sealMargin);
         return Room(L_seal - L - 2 * m, axialRate);
     }
 
@@ -58,8 +59,8 @@ public static class DefectGrowth
     /// <example>Rated for 25 mm, hole 5 mm, 0.5 mm a year: T_h = 20/1.0 = 20 years.</example>
     public static Duration? HoleLife(Length ratedHole, Length hole, Speed localRate)
     {
-        var d_rated = Require.NotNegative("ratedHoleMm", ratedHole.Millimeters);
-        var d = Require.NotNegative("holeDiameterMm", hole.Millimeters);
+        var d_rated = Take.Extent("ratedHoleMm", ratedHole);
+        var d = Take.Extent("holeDiameterMm", hole);
         return Room(d_rated - d, localRate);
     }
 
@@ -70,6 +71,6 @@ public static class DefectGrowth
             return Duration.Zero;
         }
         var years = room / (2 * rate.MillimetresPerYear());
-        return years > 0 && double.IsFinite(years) ? RemainingLife.Years(years) : null;
+        return years is > 0 and <= RemainingLife.LongestYears ? RemainingLife.Years(years) : null;
     }
 }

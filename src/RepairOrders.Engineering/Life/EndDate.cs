@@ -128,13 +128,13 @@ public sealed record EndDate(DateOnly On, EndTerm Governing, IReadOnlyList<EndTe
         {
             return null;
         }
-        var days = Require.NotNegative("remainingLifeDays", life.Days);
+        var days = Require.Between("remainingLifeDays", life.Days, 0, 1e9);
         var gone = Math.Max(0, ask.Start.DayNumber - (ask.WallReadOn ?? ask.Start).DayNumber);
         return RemainingLife.DayAfter(ask.Start, Duration.FromDays(Math.Max(0, days - gone) / 2));
     }
 
     private static DateOnly? After(DateOnly start, Duration? life, string field) =>
         life is { } time
-            ? RemainingLife.DayAfter(start, Duration.FromDays(Require.NotNegative(field, time.Days)))
+            ? RemainingLife.DayAfter(start, Duration.FromDays(Require.Between(field, time.Days, 0, 1e9)))
             : null;
 }

@@ -38,6 +38,8 @@ public static class LookSeries
     /// <summary>Share of the interval, at its end, in which a look counts for the due date that follows.</summary>
     public const double EarlyShare = 0.2;
 
+    internal const double LongestDays = 36_525;
+
     private const int MostDueDates = 1_000_000;
 
     /// <summary>Where the series stands now. The next due date is the previous due date and the interval, never the day a look was
@@ -92,7 +94,7 @@ public static class LookSeries
         return [inOrder[0], .. inOrder.Skip(1).Where(r => r.From <= now)];
     }
 
-    private static void InCalendar(string field, DateTimeOffset moment)
+    internal static void InCalendar(string field, DateTimeOffset moment)
     {
         if (moment.Year is < 1900 or > 2500)
         {
@@ -102,7 +104,7 @@ public static class LookSeries
 
     private static void AtLeastAnHour(string field, TimeSpan time)
     {
-        if (time < RevisitPlan.ShortestInterval || time.TotalDays > 36_525)
+        if (time < RevisitPlan.ShortestInterval || time.TotalDays > LongestDays)
         {
             throw new ImpossibleInputException(field, $"{time:c}", "1 hour to 36 525 days");
         }

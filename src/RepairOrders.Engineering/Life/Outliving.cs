@@ -39,8 +39,8 @@ public sealed record Outliving(
     /// <example>0.2 mm, 4 years: √2 × 0.2/4 = 0.0707 mm a year.</example>
     public static Speed RateSpread(Length readingSpread, Duration between)
     {
-        var s_e = Require.NotNegative("readingSpreadMm", readingSpread.Millimeters);
-        var years = Require.Positive("yearsBetween", between.Days / CorrosionRate.DaysPerYear);
+        var s_e = Require.Between("readingSpreadMm", readingSpread.Millimeters, 0, 100);
+        var years = Require.Between("yearsBetween", between.Days / CorrosionRate.DaysPerYear, 0.001, 10_000);
         return CorrosionRate.FromMillimetresPerYear(Math.Sqrt(2) * s_e / years);
     }
 

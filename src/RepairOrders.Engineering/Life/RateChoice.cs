@@ -19,7 +19,7 @@ internal sealed class RateChoice
     public RateChoice(WallHistory history)
     {
         this.history = history;
-        var t_nom = Require.Positive("nominalWallMm", history.NominalWall.Millimeters);
+        var t_nom = Require.Between("nominalWallMm", history.NominalWall.Millimeters, 0.001, 10_000);
         foreach (var reading in history.Readings)
         {
             // More than a quarter over nominal is a misreading or another pipe; no rate can be had from it.
@@ -226,9 +226,11 @@ internal sealed class RateChoice
             );
             return (RateBasis.Unknown, null);
         }
-        var floor = Require.NotNegative(
+        var floor = Require.Between(
             "corrosionRateFloorMmPerYear",
-            (history.Floor ?? CorrosionRate.DefaultFloor).MillimetresPerYear()
+            (history.Floor ?? CorrosionRate.DefaultFloor).MillimetresPerYear(),
+            0,
+            1000
         );
         var (basis, rate) = candidates.MaxBy(c => c.Rate);
         if (rate < floor)

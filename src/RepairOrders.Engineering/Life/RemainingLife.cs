@@ -1,4 +1,5 @@
 using RepairOrders.Engineering.Methods;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -23,6 +24,9 @@ public sealed record LifeForecast(
 /// <summary>Remaining life and the intervals that follow from it, by API 570.</summary>
 public static class RemainingLife
 {
+    // Beyond a million years there is no end to speak of, and no number to spoil the sums.
+    internal const double LongestYears = 1e6;
+
     private static readonly Clause Life = new("API 570", "7.1.1");
     private static readonly Clause Own = new("revisit of a temporary repair", "", Provenance.OwnRule);
 
@@ -41,15 +45,15 @@ public static class RemainingLife
     /// <example>0.21 in read, 0.15 in required, 0.010 in a year: RL = 0.06/0.010 = 6.0 years.</example>
     public static Duration? Of(Length actual, Length required, Speed rate)
     {
-        var t_actual = Require.NotNegative("remainingWallMm", actual.Millimeters);
-        var t_required = Require.NotNegative("requiredWallMm", required.Millimeters);
+        var t_actual = Take.Extent("remainingWallMm", actual);
+        var t_required = Take.Extent("requiredWallMm", required);
         var CR = rate.MillimetresPerYear();
         if (t_actual <= t_required)
         {
             return Duration.Zero;
         }
         var years = (t_actual - t_required) / CR;
-        return CR > 0 && double.IsFinite(years) ? Years(years) : null;
+        return CR > 0 && years <= LongestYears ? Years(years) : null;
     }
 
     /// <summary>Longest interval of readings: half the remaining life, never above the class's.</summary>
@@ -67,9 +71,9 @@ public static class RemainingLife
     public static Duration? Interval(Duration? remaining, double? classMaximum)
     {
         double? half = remaining is { } RL
-            ? Require.NotNegative("remainingLifeYears", RL.Days / CorrosionRate.DaysPerYear) / 2
+            ? Require.Between("remainingLifeYears", RL.Days / CorrosionRate.DaysPerYear, 0, 1e9) / 2
             : null;
-        double? longest = classMaximum is { } years ? Require.Positive("classMaximumYears", years) : null;
+        double? longest = classMaximum is { } years ? Require.Between("classMaximumYears", years, 0.001, 1000) : null;
         return (half, longest) switch
         {
             ({ } h, { } c) => Years(Math.Min(h, c)),

@@ -69,7 +69,7 @@ public sealed record RevisitBound(Duration Value, BoundTerm Governing, IReadOnly
     public static Calculated<RevisitBound> Of(IReadOnlyList<RevisitTerm> terms, Duration approvedLeft)
     {
         ArgumentNullException.ThrowIfNull(terms);
-        var left = Require.NotNegative("approvedDaysLeft", approvedLeft.Days);
+        var left = Require.Between("approvedDaysLeft", approvedLeft.Days, 0, 1e9);
         var given = ByCode(terms);
         var bounds = Rows.Select(row => Bound(row, given.GetValueOrDefault(row.Code)))
             .OfType<BoundTerm>()
@@ -105,7 +105,7 @@ public sealed record RevisitBound(Duration Value, BoundTerm Governing, IReadOnly
             { Value: { } value } => new(
                 row.Code,
                 row.Words,
-                Duration.FromDays(Require.NotNegative($"terms.{row.Code}", value.Days) * row.Share),
+                Duration.FromDays(Require.Between($"terms.{row.Code}", value.Days, 0, 1e9) * row.Share),
                 false
             ),
             _ => new(row.Code, $"{row.Words}, not known", Duration.FromDays(DefaultDays), true),

@@ -77,7 +77,7 @@ public sealed record RevisitPlan(
     {
         ArgumentNullException.ThrowIfNull(duties);
         var table = Positive("thicknessInterval", duties.Thickness);
-        var life = Require.NotNegative("remainingLifeDays", remainingLife?.Days ?? 0);
+        var life = Require.Between("remainingLifeDays", remainingLife?.Days ?? 0, 0, 1e9);
         return Least(
             life > 0 ? new(table, "class table") : new(table / 2, "half the class table: no remaining life is known"),
             life > 0 ? new(Days(life / 2), "half the remaining life") : new(TimeSpan.MaxValue, ""),
@@ -101,7 +101,8 @@ public sealed record RevisitPlan(
         ArgumentNullException.ThrowIfNull(ask);
         var approved = ask.EndDate.ToDateTime(TimeOnly.MinValue) - ask.InServiceFrom.UtcDateTime.Date;
         Positive("endDate minus start", approved);
-        var bound = Days(Require.Positive("bound", ask.Bound.Days));
+        LookSeries.InCalendar("inServiceFrom", ask.InServiceFrom);
+        var bound = Days(Require.Between("bound", ask.Bound.Days, 0, 1e9));
 
         var look = LookEvery(ask.Duties, approved, bound);
         var thickness = ThicknessEvery(ask.Duties, ask.RemainingLife, bound);
@@ -169,8 +170,7 @@ public sealed record RevisitPlan(
         return least.Value < ShortestInterval ? least with { Value = ShortestInterval } : least;
     }
 
-    private static TimeSpan Days(double days) =>
-        days < TimeSpan.MaxValue.TotalDays / 2 ? TimeSpan.FromDays(days) : TimeSpan.MaxValue;
+    private static TimeSpan Days(double days) => TimeSpan.FromDays(Math.Min(days, LookSeries.LongestDays));
 
     internal static TimeSpan Positive(string field, TimeSpan time) =>
         time > TimeSpan.Zero ? time : throw new ImpossibleInputException(field, $"{time:c}", "a time above 0");

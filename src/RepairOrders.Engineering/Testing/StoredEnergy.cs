@@ -31,7 +31,7 @@ public static class StoredEnergy
     )
     {
         var Pt = Require.Between("testPressureAbsPa", absolutePressure.Pascals, 1e-3, 1e12);
-        var V = Require.NotNegative("volumeM3", volume.CubicMeters);
+        var V = Require.Between("volumeM3", volume.CubicMeters, 0, 1e9);
         var k = Require.Between("heatRatio", heatRatio, 1.01, 2);
         var Pa = Require.Between("atmosphereAbsPa", atmosphere?.Pascals ?? AtmospherePa, 1e-3, 1e12);
         if (Pt <= Pa)
@@ -54,7 +54,7 @@ public static class StoredEnergy
     /// <exception cref="ImpossibleInputException">The energy is negative.</exception>
     /// <example>1.358686 MJ: 0.31842 kg.</example>
     public static Mass Tnt(Energy energy) =>
-        Mass.FromKilograms(Require.NotNegative("energyJ", energy.Joules) / JoulesPerKilogram);
+        Mass.FromKilograms(Require.Between("energyJ", energy.Joules, 0, 1e30) / JoulesPerKilogram);
 
     /// <summary>Distance by scaled blast.</summary>
     /// <remarks>
@@ -70,7 +70,7 @@ public static class StoredEnergy
     /// <example>1 kg, 20: 20 × 2^(1/3) = 25.198 m.</example>
     public static Length ScaledDistance(Mass tnt, double scaledDistance = 20)
     {
-        var kg = Require.NotNegative("tntKg", tnt.Kilograms);
+        var kg = Require.Between("tntKg", tnt.Kilograms, 0, 1e24);
         var Rs = Require.Between("scaledDistance", scaledDistance, 20, 1000);
         return Length.FromMeters(kg < 1e-300 ? 0 : Rs * Reproducible.Exp(Reproducible.Log(2 * kg) / 3));
     }

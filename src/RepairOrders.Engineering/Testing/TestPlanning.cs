@@ -30,8 +30,8 @@ internal sealed class TestPlanning
     public TestPlanning(PressureTestAsk ask)
     {
         this.ask = ask;
-        design = Require.Positive("designPressureBar", ask.DesignPressure.Bars);
-        operating = Require.NotNegative("operatingPressureBar", ask.OperatingPressure.Bars);
+        design = Require.Between("designPressureBar", ask.DesignPressure.Bars, 1e-3, 10_000);
+        operating = Require.Between("operatingPressureBar", ask.OperatingPressure.Bars, 0, 10_000);
         gas = ask.GasInside || ask.Kind is TestKind.Pneumatic or TestKind.PowerPneumatic or TestKind.SensitiveLeak;
         if (gas && ask.Volume is null)
         {
@@ -133,7 +133,7 @@ internal sealed class TestPlanning
     {
         if (pressure is { } given)
         {
-            caps.Add(new(code, words, Pressure.FromBars(Require.NotNegative(field, given.Bars))));
+            caps.Add(new(code, words, Pressure.FromBars(Require.Between(field, given.Bars, 0, 100_000))));
         }
     }
 

@@ -1,3 +1,5 @@
+using RepairOrders.Engineering.Pipework;
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.Testing;
@@ -20,9 +22,9 @@ public static class TestPressure
     /// <example>165 psi, ST = S: 247.5 psi. 1 MPa with ST/S 10: capped at 6.5, 9.75 MPa.</example>
     public static Pressure Hydrostatic(Pressure design, Pressure stressAtTest, Pressure stressAtDesign)
     {
-        var P = Require.NotNegative("designPressureBar", design.Bars);
-        var ST = Require.Positive("stressAtTestMpa", stressAtTest.Megapascals);
-        var S = Require.Positive("stressAtDesignMpa", stressAtDesign.Megapascals);
+        var P = Bar(design);
+        var ST = Take.Stress("stressAtTestMpa", stressAtTest);
+        var S = Take.Stress("stressAtDesignMpa", stressAtDesign);
         return Pressure.FromBars(1.5 * P * Math.Min(ST / S, 6.5));
     }
 
@@ -37,8 +39,7 @@ public static class TestPressure
     /// <returns>Test pressure PT.</returns>
     /// <exception cref="ImpossibleInputException">The pressure is negative.</exception>
     /// <example>2.0 MPa: 2.2 MPa.</example>
-    public static Pressure Pneumatic(Pressure design) =>
-        Pressure.FromBars(1.1 * Require.NotNegative("designPressureBar", design.Bars));
+    public static Pressure Pneumatic(Pressure design) => Pressure.FromBars(1.1 * Bar(design));
 
     /// <summary>Hydrostatic test pressure, ASME B31.1.</summary>
     /// <remarks>
@@ -51,8 +52,7 @@ public static class TestPressure
     /// <returns>Test pressure PT.</returns>
     /// <exception cref="ImpossibleInputException">The pressure is negative.</exception>
     /// <example>2.0 MPa: 3.0 MPa.</example>
-    public static Pressure PowerHydrostatic(Pressure design) =>
-        Pressure.FromBars(1.5 * Require.NotNegative("designPressureBar", design.Bars));
+    public static Pressure PowerHydrostatic(Pressure design) => Pressure.FromBars(1.5 * Bar(design));
 
     /// <summary>Least pneumatic test pressure, ASME B31.1.</summary>
     /// <remarks>
@@ -65,8 +65,7 @@ public static class TestPressure
     /// <returns>Test pressure PT.</returns>
     /// <exception cref="ImpossibleInputException">The pressure is negative.</exception>
     /// <example>2.0 MPa: 2.4 MPa.</example>
-    public static Pressure PowerPneumatic(Pressure design) =>
-        Pressure.FromBars(1.2 * Require.NotNegative("designPressureBar", design.Bars));
+    public static Pressure PowerPneumatic(Pressure design) => Pressure.FromBars(1.2 * Bar(design));
 
     /// <summary>Least pressure of a sensitive leak test, ASME B31.3.</summary>
     /// <remarks>
@@ -79,8 +78,7 @@ public static class TestPressure
     /// <returns>Test pressure PT.</returns>
     /// <exception cref="ImpossibleInputException">The pressure is negative.</exception>
     /// <example>2.0 MPa: 105 kPa. 200 kPa: 50 kPa.</example>
-    public static Pressure SensitiveLeak(Pressure design) =>
-        Pressure.FromBars(Math.Min(1.05, 0.25 * Require.NotNegative("designPressureBar", design.Bars)));
+    public static Pressure SensitiveLeak(Pressure design) => Pressure.FromBars(Math.Min(1.05, 0.25 * Bar(design)));
 
     /// <summary>Pressure at which the thinnest wall yields.</summary>
     /// <remarks>
@@ -97,9 +95,11 @@ public static class TestPressure
     /// <example>240 MPa, 4 mm, 168.3 mm: 2 × 240 × 4/168.3 = 11.41 MPa.</example>
     public static Pressure AtYield(Pressure yieldStrength, Length leastWall, Length outsideDiameter)
     {
-        var Sy = Require.Positive("yieldStrengthMpa", yieldStrength.Megapascals);
-        var D = Require.Positive("outsideDiameterMm", outsideDiameter.Millimeters);
+        var Sy = Take.Stress("yieldStrengthMpa", yieldStrength);
+        var D = Shell.Diameter(outsideDiameter);
         var t = Require.Between("remainingWallMm", leastWall.Millimeters, 0, D / 2);
         return Pressure.FromMegapascals(2 * Sy * t / D);
     }
+
+    private static double Bar(Pressure design) => Take.Gauge("designPressureBar", design) * 10;
 }

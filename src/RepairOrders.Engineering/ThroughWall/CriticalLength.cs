@@ -65,7 +65,7 @@ public static class CriticalLength
     /// <example>2 MPa, 168.3 mm, 7.11 mm, 309 MPa: M = 13.05, z = 304.8, L = 603.94 mm.</example>
     public static Length? Of(Pressure pressure, Length outsideDiameter, Length wall, Pressure flowStress)
     {
-        var Sf = Require.Positive("flowStressMpa", flowStress.Megapascals);
+        var Sf = Take.Stress("flowStressMpa", flowStress);
         var S_H = Mawp.HoopStress(pressure, outsideDiameter, wall).Megapascals;
         var (D, t) = (outsideDiameter.Millimeters, wall.Millimeters);
         if (S_H <= 0)
@@ -78,7 +78,7 @@ public static class CriticalLength
         }
         var z = BulgingLength(Sf / S_H);
         var L = Math.Sqrt(z * D * t);
-        return double.IsFinite(L) ? Length.FromMillimeters(L) : null;
+        return L < 1e9 ? Length.FromMillimeters(L) : null;
     }
 
     /// <summary>Whether a through-wall flaw leaks or runs.</summary>
@@ -96,8 +96,7 @@ public static class CriticalLength
     {
         ArgumentNullException.ThrowIfNull(flaw);
         var length = Length.FromMillimeters(
-            Require.NotNegative("axialLengthMm", flaw.FlawLength.Millimeters)
-                + Require.NotNegative("growthMm", flaw.GrowthByNextVisit.Millimeters)
+            Take.Extent("axialLengthMm", flaw.FlawLength) + Take.Extent("growthMm", flaw.GrowthByNextVisit)
         );
         var hoop = Mawp.HoopStress(flaw.Pressure, flaw.Pipe.OutsideDiameter, flaw.ThinnestAlongLine);
         if (flaw.Pipe is { Metal: MetalFamily.GrayIron } or { YieldStrength: null })
@@ -105,7 +104,7 @@ public static class CriticalLength
             return new(new(null, length, hoop, null), [], [NotDuctile()], []);
         }
         var critical = Of(flaw.Pressure, flaw.Pipe.OutsideDiameter, flaw.ThinnestAlongLine, flaw.FlowStress);
-        var share = hoop.Megapascals / Require.Positive("yieldStrengthMpa", flaw.Pipe.YieldStrength!.Value.Megapascals);
+        var share = hoop.Megapascals / Take.Stress("yieldStrengthMpa", flaw.Pipe.YieldStrength!.Value);
         var working = new Working();
         working.Step(
             "S_H",

@@ -1,3 +1,4 @@
+using RepairOrders.Engineering.Strength;
 using UnitsNet;
 
 namespace RepairOrders.Engineering.ThroughWall;
@@ -20,8 +21,8 @@ public static class PressureCut
     /// <example>7260 kPa found, 10 847 kPa failure, F 0.72: min(5808, 7810, 9861) = 5808 kPa.</example>
     public static Pressure To(Pressure atDiscovery, Pressure failure, double designFactor)
     {
-        var found = Require.NotNegative("operatingPressureBar", atDiscovery.Bars);
-        var P_F = Require.NotNegative("failurePressureBar", failure.Bars);
+        var found = Take.Gauge("operatingPressureBar", atDiscovery) * 10;
+        var P_F = Take.Gauge("failurePressureBar", failure) * 10;
         var F = Require.Positive("designFactor", Require.Between("designFactor", designFactor, 0, 1));
         return Pressure.FromBars(Math.Min(0.8 * found, Math.Min(P_F * F, P_F / 1.1)));
     }
