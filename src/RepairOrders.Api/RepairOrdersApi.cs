@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 using Microsoft.AspNetCore.HttpOverrides;
 using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Hosting;
@@ -51,6 +52,7 @@ public static class RepairOrdersApi
                 policy => policy.AddAuthenticationSchemes(BearerSignIn.SchemeName).RequireAuthenticatedUser()
             );
         services.AddLimits(builder.Configuration);
+        services.Configure<KestrelServerOptions>(options => options.AddServerHeader = false);
         services.Configure<ForwardedHeadersOptions>(options => Proxies(options, builder.Configuration));
         services.AddProblemDetails(options => options.CustomizeProblemDetails = Refusals.InOurWords);
         services.AddExceptionHandler<Refusals>();
@@ -87,12 +89,26 @@ public static class RepairOrdersApi
         Routes.Map(app);
     }
 
-    /// <summary>Brings the store's schema up to date. A mode of its own, not a habit at start: two starting at once would race.</summary>
+    /// <summary>
+    /// Brings the store's schema up to date, then sets what the role <c>Store:ServiceRole</c> may do in it. A mode of its own, not
+    /// a habit at start: two starting at once would race, and the service's role may not change the schema.
+    /// </summary>
     public static async Task MigrateRepairOrdersAsync(this IServiceProvider services)
     {
         await using var scope = services.CreateAsyncScope();
         var store = scope.ServiceProvider.GetRequiredService<RepairStore>();
         await store.Database.MigrateAsync();
+        if (services.GetRequiredService<IConfiguration>()["Store:ServiceRole"] is { Length: > 0 } role)
+            await Grants.Apply(store, role);
+    }
+
+    /// <summary>Verifies every history in the store and writes which entry is broken.</summary>
+    /// <returns>Whether all verify.</returns>
+    public static async Task<bool> VerifyRepairOrdersAsync(this IServiceProvider services, TextWriter output)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        await using var scope = services.CreateAsyncScope();
+        return await Verification.Report(scope.ServiceProvider.GetRequiredService<RepairStore>(), output);
     }
 
     /// <summary>A one-time token that makes the first administrator; nothing when the store has people already.</summary>

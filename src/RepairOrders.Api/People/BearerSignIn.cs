@@ -36,7 +36,8 @@ internal sealed class BearerSignIn(
 
     protected override async Task<AuthenticateResult> HandleAuthenticateAsync()
     {
-        if (TokenOf(Request) is not { Length: > 0 } token)
+        // Health must be told without the store, whatever is sent along.
+        if (!Request.Path.StartsWithSegments("/api") || TokenOf(Request) is not { Length: > 0 } token)
             return AuthenticateResult.NoResult();
         var hash = Hash(token);
         var now = clock.Now();

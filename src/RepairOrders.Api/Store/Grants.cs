@@ -19,9 +19,8 @@ internal static class Grants
         var appendOnly = Tables(store, t => t == typeof(JournalEntry) || t == typeof(Change));
         string[] statements =
         [
+            // Takes back rights on single columns too.
             $"REVOKE ALL ON ALL TABLES IN SCHEMA public FROM {to}",
-            // Rights on single columns outlive the line above.
-            .. records.Select(t => $"REVOKE ALL (set_aside_at, set_aside_by, set_aside_why) ON {t} FROM {to}"),
             $"GRANT USAGE ON SCHEMA public TO {to}",
             $"GRANT SELECT, INSERT, UPDATE, DELETE ON ALL TABLES IN SCHEMA public TO {to}",
             $"GRANT USAGE ON ALL SEQUENCES IN SCHEMA public TO {to}",

@@ -85,6 +85,29 @@ internal static class Verification
         return new(kept.Count, changes.Sum(c => c.Count()), broken, null);
     }
 
+    /// <summary>Everything in the store, page by page, as lines to read.</summary>
+    /// <returns>Whether all verify.</returns>
+    public static async Task<bool> Report(RepairStore store, TextWriter output)
+    {
+        var (chains, entries, broken) = (0, 0, 0);
+        async Task Count(VerificationView page)
+        {
+            (chains, entries, broken) = (chains + page.Chains, entries + page.Entries, broken + page.Broken.Count);
+            foreach (var chain in page.Broken)
+                await output.WriteLineAsync($"{chain.Kind} {chain.Name}, entry {chain.Line}: {chain.What}");
+        }
+        string? after = null;
+        do
+        {
+            var page = await Journals(store, null, Keys.Read(after), Keys.MostRows, default);
+            await Count(page);
+            after = page.Next;
+        } while (after is not null);
+        await Count(await Changes(store, null, default));
+        await output.WriteLineAsync($"{chains} histories of {entries} entries verified, {broken} broken.");
+        return broken == 0;
+    }
+
     public static int? BrokenAt(IKept kept, IReadOnlyList<Change> changes)
     {
         var previous = "";

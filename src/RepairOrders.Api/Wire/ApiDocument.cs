@@ -1,3 +1,5 @@
+using System.Reflection;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Mvc.ApiExplorer;
 using Microsoft.AspNetCore.OpenApi;
@@ -55,6 +57,10 @@ internal static class ApiDocument
         };
         document.Servers = [];
         document.Components ??= new OpenApiComponents();
+        document.AddComponent("Problem", Problem());
+        foreach (var (name, schema) in document.Components.Schemas ?? new Dictionary<string, IOpenApiSchema>())
+            if (typeof(Measure).Assembly.GetType($"{typeof(Measure).Namespace}.{name}") is { } type)
+                SayUnits(type, schema);
         document.Components.SecuritySchemes = new Dictionary<string, IOpenApiSecurityScheme>
         {
             ["token"] = new OpenApiSecurityScheme
@@ -95,7 +101,14 @@ internal static class ApiDocument
         operation.Responses ??= new OpenApiResponses();
         operation.Responses["default"] = new OpenApiResponse
         {
-            Description = "A problem: code, detail, for a malformed ask the fields, for a refusal who can clear it.",
+            Description = "A problem.",
+            Content = new Dictionary<string, OpenApiMediaType>
+            {
+                ["application/problem+json"] = new OpenApiMediaType
+                {
+                    Schema = new OpenApiSchemaReference("Problem", context.Document),
+                },
+            },
         };
         return Task.CompletedTask;
     }
@@ -107,7 +120,7 @@ internal static class ApiDocument
 
     private static bool TakesVersion(IEnumerable<object> metadata) =>
         metadata
-            .OfType<System.Reflection.MethodInfo>()
+            .OfType<MethodInfo>()
             .SelectMany(m => m.GetParameters())
             .Any(p => p.ParameterType == typeof(SeenVersion));
 
@@ -128,38 +141,70 @@ internal static class ApiDocument
         );
     }
 
-    // A measure has a converter of its own, which the generator cannot look into.
+    // A measure has a converter of its own, which the generator cannot look into; and it takes every field without a default
+    // for one that must be sent.
     private static Task Shape(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken stop)
     {
         schema.AdditionalPropertiesAllowed = true;
-        if (context.JsonTypeInfo.Type != typeof(Measure))
-            return Task.CompletedTask;
-        var field = context
-            .JsonPropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(MeasuredInAttribute), false)
-            .OfType<MeasuredInAttribute>()
-            .FirstOrDefault();
+        if (context.JsonTypeInfo.Type == typeof(Measure))
+            Measured(schema);
+        else if (schema.Required is { } required)
+            required.ExceptWith(context.JsonTypeInfo.Properties.Where(p => !p.IsRequired).Select(p => p.Name));
+        return Task.CompletedTask;
+    }
+
+    private static void Measured(OpenApiSchema schema)
+    {
         schema.Type = null;
         schema.Properties = null;
         schema.Required = null;
-        schema.Description = field is null
-            ? "A measured value."
-            : $"{field.Allowed}; a number is read in {field.Unit}, text may carry one of {string.Join(", ", Units.AcceptedFor(field.Unit))}.";
+        schema.Description =
+            "A measured value, kept as it was entered: a number in the field's own unit, text with any unit of its kind, or the object it comes back as.";
         schema.OneOf =
         [
             new OpenApiSchema { Type = JsonSchemaType.Number },
-            new OpenApiSchema { Type = JsonSchemaType.String, Examples = [JsonValue.Create($"6.1 {field?.Unit}")] },
-            new OpenApiSchema
-            {
-                Type = JsonSchemaType.Object,
-                Required = new HashSet<string> { "value", "unit", "entered" },
-                Properties = new Dictionary<string, IOpenApiSchema>
-                {
-                    ["value"] = new OpenApiSchema { Type = JsonSchemaType.Number },
-                    ["unit"] = new OpenApiSchema { Type = JsonSchemaType.String },
-                    ["entered"] = new OpenApiSchema { Type = JsonSchemaType.String, Description = "What was typed." },
-                },
-            },
+            new OpenApiSchema { Type = JsonSchemaType.String, Examples = [JsonValue.Create("150 psi")] },
+            Fields(
+                ("value", JsonSchemaType.Number),
+                ("unit", JsonSchemaType.String),
+                ("entered", JsonSchemaType.String)
+            ),
         ];
-        return Task.CompletedTask;
     }
+
+    private static void SayUnits(Type type, IOpenApiSchema schema)
+    {
+        foreach (var property in type.GetProperties())
+            if (
+                property.GetCustomAttribute<MeasuredInAttribute>() is { } field
+                && schema.Properties is { } fields
+                && fields.TryGetValue(JsonNamingPolicy.CamelCase.ConvertName(property.Name), out var at)
+            )
+                at.Description =
+                    $"{at.Description} {field.Allowed}; units: {string.Join(", ", Units.AcceptedFor(field.Unit))}.";
+    }
+
+    private static OpenApiSchema Problem()
+    {
+        var problem = Fields(
+            ("status", JsonSchemaType.Integer),
+            ("code", JsonSchemaType.String),
+            ("detail", JsonSchemaType.String),
+            ("clears", JsonSchemaType.String),
+            ("errors", JsonSchemaType.Object),
+            ("traceId", JsonSchemaType.String)
+        );
+        problem.Description =
+            "What is wrong: a stable code, a sentence, for a malformed ask the messages by field, for a refusal of the procedure who can clear it.";
+        problem.Required = new HashSet<string> { "status", "code" };
+        return problem;
+    }
+
+    private static OpenApiSchema Fields(params (string Name, JsonSchemaType Type)[] fields) =>
+        new()
+        {
+            Type = JsonSchemaType.Object,
+            Required = fields.Select(f => f.Name).ToHashSet(),
+            Properties = fields.ToDictionary(f => f.Name, f => (IOpenApiSchema)new OpenApiSchema { Type = f.Type }),
+        };
 }

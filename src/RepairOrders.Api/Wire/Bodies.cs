@@ -34,19 +34,17 @@ internal static class Bodies
     {
         if (request.ContentLength > most)
             throw TooLarge(most);
-        request.EnableBuffering(bufferThreshold: most, bufferLimit: most);
+        request.EnableBuffering(bufferThreshold: most);
         var block = ArrayPool<byte>.Shared.Rent(16 * 1024);
         try
         {
             var scan = new NulScan();
             int read;
             while ((read = await request.Body.ReadAsync(block, request.HttpContext.RequestAborted)) > 0)
-                if (scan.Finds(block.AsSpan(0, read)))
+                if (request.Body.Position > most)
+                    throw TooLarge(most);
+                else if (scan.Finds(block.AsSpan(0, read)))
                     throw new MalformedAsk("body", "The body holds a NUL character; allowed is text without one.");
-        }
-        catch (IOException e) when (e is not BadHttpRequestException && request.Body.Position >= most)
-        {
-            throw TooLarge(most);
         }
         finally
         {

@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using RepairOrders.Contract;
@@ -44,7 +45,7 @@ internal static partial class JsonFault
         if (Kind().Match(message) is { Success: true } kind)
             return One(
                 path.Length > 0 ? path : "body",
-                $"{Named(path)} {await Given(request, fault.Path)}; allowed is {Allowed(kind.Groups[1].Value)}."
+                $"{Named(path)} {await Given(request, fault.Path)}; allowed is {Allowed(Leaf(kind.Groups[1].Value, path))}."
             );
         return One("body", "The body is not JSON.");
     }
@@ -71,27 +72,37 @@ internal static partial class JsonFault
                 + string.Join(", ", known.GetProperties().Select(p => JsonNamingPolicy.CamelCase.ConvertName(p.Name)))
             : "";
 
-    private static string Allowed(string type)
+    // The serializer names the type that holds the field, or the field's own.
+    private static Type? Leaf(string type, string path)
     {
-        if (
-            Contracted().Match(type) is { Success: true } contracted
-            && typeof(RepairOrdersClient).Assembly.GetType(contracted.Value) is { } known
-        )
-            return known.IsEnum
-                ? "one of " + string.Join(", ", Enum.GetValues(known).Cast<object>().Select(Wired))
-                : "an object";
+        if (Contracted().Match(type) is not { Success: true } contracted)
+            return Type.GetType(type);
+        var holder = typeof(RepairOrdersClient).Assembly.GetType(contracted.Value);
+        var last = path.Split('.')[^1];
+        var property = holder?.GetProperty(
+            last.Split('[')[0],
+            BindingFlags.IgnoreCase | BindingFlags.Public | BindingFlags.Instance
+        );
+        var own = property?.PropertyType ?? holder;
+        return last.EndsWith(']') && own?.IsGenericType == true ? own.GetGenericArguments()[0] : own;
+    }
+
+    private static string Allowed(Type? type)
+    {
+        type = type is null ? null : Nullable.GetUnderlyingType(type) ?? type;
         return type switch
         {
-            _ when type.Contains("DateOnly", StringComparison.Ordinal) => "a day such as 2026-03-14",
-            _ when type.Contains("DateTime", StringComparison.Ordinal) => "a time such as 2026-03-14T06:30:00Z",
-            _ when type.Contains("Guid", StringComparison.Ordinal) =>
-                "an id such as 0198c0de-7a11-7000-8000-000000000000",
-            _ when type.Contains("Boolean", StringComparison.Ordinal) => "true or false",
-            _ when type.Contains("Int", StringComparison.Ordinal) => "a whole number",
-            _ when type.Contains("Double", StringComparison.Ordinal)
-                    || type.Contains("Decimal", StringComparison.Ordinal) => "a number",
-            _ when type.StartsWith("System.String", StringComparison.Ordinal) => "text",
-            _ => "a list",
+            null => "another value",
+            { IsEnum: true } => "one of " + string.Join(", ", Enum.GetValues(type).Cast<object>().Select(Wired)),
+            _ when type == typeof(string) => "text",
+            _ when type == typeof(bool) => "true or false",
+            _ when type == typeof(int) || type == typeof(long) => "a whole number",
+            _ when type == typeof(double) || type == typeof(decimal) => "a number",
+            _ when type == typeof(DateOnly) => "a day such as 2026-03-14",
+            _ when type == typeof(DateTimeOffset) => "a time such as 2026-03-14T06:30:00Z",
+            _ when type == typeof(Guid) => "an id such as 0198c0de-7a11-7000-8000-000000000000",
+            _ when type.IsAssignableTo(typeof(System.Collections.IEnumerable)) => "a list",
+            _ => "an object",
         };
     }
 

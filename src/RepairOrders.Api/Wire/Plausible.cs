@@ -5,10 +5,15 @@ using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Wire;
 
-/// <summary>Days, times and numbers that can be meant: years 1900 to 2150, nothing infinite. Reckoning with others ends in a fault.</summary>
+/// <summary>
+/// What can be meant: nothing missing that must be there, years 1900 to 2150, numbers that are finite. Reckoning with anything
+/// else ends in a fault.
+/// </summary>
 internal static class Plausible
 {
-    private static readonly ConcurrentDictionary<Type, PropertyInfo[]> Known = new();
+    private static readonly ConcurrentDictionary<Type, Field[]> Known = new();
+
+    private sealed record Field(string Name, PropertyInfo Property, bool MayBeNothing);
 
     public static void Check(IEnumerable<object?> arguments)
     {
@@ -30,19 +35,38 @@ internal static class Plausible
             case IEnumerable list:
                 var i = 0;
                 foreach (var item in list)
-                    Check($"{path}[{i++}]", item);
+                    Check($"{path}[{i++}]", item ?? throw Missing($"{path}[{i - 1}]"));
                 break;
             default:
                 if (value.GetType().Assembly == typeof(Measure).Assembly && !value.GetType().IsEnum)
-                    foreach (var property in Known.GetOrAdd(value.GetType(), t => t.GetProperties()))
-                        Check(Below(path, property.Name), property.GetValue(value));
+                    foreach (var field in Known.GetOrAdd(value.GetType(), Fields))
+                        Check(path, field, field.Property.GetValue(value));
                 break;
         }
     }
 
-    private static string Below(string path, string name)
+    private static void Check(string above, Field field, object? value)
     {
-        var field = System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(name);
-        return path.Length > 0 ? $"{path}.{field}" : field;
+        var path = above.Length > 0 ? $"{above}.{field.Name}" : field.Name;
+        if (value is null && !field.MayBeNothing)
+            throw Missing(path);
+        Check(path, value);
+    }
+
+    private static MalformedAsk Missing(string path) => new(path, $"{path} is missing.");
+
+    private static Field[] Fields(Type type)
+    {
+        var nullability = new NullabilityInfoContext();
+        return
+        [
+            .. type.GetProperties()
+                .Where(p => p.GetMethod is { IsStatic: false } && p.GetIndexParameters().Length == 0)
+                .Select(p => new Field(
+                    System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(p.Name),
+                    p,
+                    nullability.Create(p).ReadState != NullabilityState.NotNull
+                )),
+        ];
     }
 }

@@ -122,15 +122,15 @@ internal sealed class Refusals : IExceptionHandler
         };
         if (problem is not HttpValidationProblemDetails validation)
             return;
-        var fields = validation.Errors.ToDictionary(e => Wired(e.Key), e => e.Value);
+        var fields = validation.Errors.ToDictionary(
+            e => FieldWords.Wired(e.Key),
+            e => e.Value.Select(m => FieldWords.Of(FieldWords.Wired(e.Key), m)).ToArray()
+        );
         validation.Errors.Clear();
         foreach (var (field, messages) in fields)
             validation.Errors[field] = messages;
         validation.Detail = string.Join(" ", fields.SelectMany(f => f.Value));
     }
-
-    private static string Wired(string path) =>
-        string.Join('.', path.Split('.').Select(JsonNamingPolicy.CamelCase.ConvertName));
 
     private static string? TraceId => Activity.Current?.TraceId.ToString();
 

@@ -30,11 +30,8 @@ internal static class StrictAsks
             return;
         foreach (var property in type.Properties)
         {
-            if (property.AssociatedParameter is not { HasDefaultValue: false } parameter || MayBeNothing(parameter))
-                continue;
-            property.IsRequired = true;
-            if (!property.PropertyType.IsValueType)
-                property.IsSetNullable = false;
+            if (property.AssociatedParameter is { HasDefaultValue: false } parameter && !MayBeNothing(parameter))
+                property.IsRequired = true;
         }
     }
 

@@ -40,7 +40,7 @@ internal sealed class Writes : IEndpointFilter
             ?? throw new InvalidOperationException();
         var key = http.Request.Headers["Idempotency-Key"].ToString();
         var secret = http.GetEndpoint()?.Metadata.GetMetadata<NoAnswerKept>() is not null;
-        if (key.Length is 0 or > 100)
+        if (!secret && key.Length is 0 or > 100)
             throw new RequestRefusal(
                 400,
                 "idempotency-key-missing",
@@ -54,9 +54,11 @@ internal sealed class Writes : IEndpointFilter
             try
             {
                 await using var transaction = await store.Database.BeginTransactionAsync(CancellationToken.None);
-                var earlier = await store
-                    .KeptAnswers.AsNoTracking()
-                    .SingleOrDefaultAsync(a => a.PersonId == person.Id && a.Key == key, CancellationToken.None);
+                var earlier = secret
+                    ? null
+                    : await store
+                        .KeptAnswers.AsNoTracking()
+                        .SingleOrDefaultAsync(a => a.PersonId == person.Id && a.Key == key, CancellationToken.None);
                 if (earlier is not null)
                     return Again(earlier, ask, hash);
                 var result = await next(context);
