@@ -19,6 +19,7 @@ try
             .WriteTo.Console(new CompactJsonFormatter(), standardErrorFromLevel: aside)
     );
 
+    builder.Services.AddProblemDetails();
     if (mode != RunMode.Ui)
         builder.AddRepairOrdersApi();
     if (mode is RunMode.Ui or RunMode.Both)
