@@ -1,10 +1,14 @@
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Instruments;
+using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.OrderSheets;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Proving;
+using RepairOrders.Api.Readying;
 using RepairOrders.Api.Register;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Shutdowns;
@@ -41,6 +45,10 @@ internal static class Routes
         orders.MapChoosing();
         orders.MapSizing();
         orders.MapApproving();
+        orders.MapIssuing();
+        orders.MapReadying();
+        orders.MapFitting();
+        orders.MapProving();
         orders.MapOrderSheets();
 
         api.MapShutdowns();

@@ -1,8 +1,12 @@
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Fitting;
+using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Proving;
+using RepairOrders.Api.Readying;
 using RepairOrders.Api.Sizing;
 using RepairOrders.Contract;
 
@@ -46,6 +50,95 @@ internal static class NextActions
                 "Approve the design",
                 Permission.ApproveOrder,
                 Approval.Objection(order, by, at)
+            ),
+            Ask(
+                "issuing",
+                "issue-material",
+                "Issue material",
+                Permission.IssueMaterial,
+                MaterialIssue.Objection(order, by, at)
+            ),
+            Ask(
+                "issuing",
+                "agree-substitution",
+                "Agree to a substitution",
+                Permission.AgreeSubstitution,
+                Substitution.Objection(order, by, at)
+            ),
+            Ask(
+                "readying",
+                "consent-to-live-fit",
+                "Consent to a fit on the live line",
+                Permission.ConsentToLiveFit,
+                LiveFitConsent.Objection(order, by, at)
+            ),
+            Ask("readying", "ready-order", "Ready the job", Permission.ReadyOrder, Readiness.Objection(order, by, at)),
+            Ask(
+                "fitting",
+                "record-climate",
+                "Read the climate",
+                Permission.RecordReadings,
+                ClimateReading.Objection(order, by, at)
+            ),
+            Ask("fitting", "start-mix", "Start a mix", Permission.StartMix, Mix.Objection(order, by, at)),
+            Ask(
+                "fitting",
+                "release-hold-point",
+                "Sign the next hold point",
+                Permission.ReleaseHoldPoint,
+                HoldPointRelease.Objection(order, by, at)
+            ),
+            Ask(
+                "fitting",
+                "record-cure",
+                "Read the pipe temperature",
+                Permission.RecordReadings,
+                CureReading.Objection(order, by, at)
+            ),
+            Ask("fitting", "stop-job", "Stop the job", Permission.StopJob, Stop.NothingToStop(order)),
+            Ask(
+                "fitting",
+                "resume-job",
+                "Let the job go on",
+                Permission.ResumeJob,
+                Resumption.Objection(order, by, at)
+            ),
+            Ask(
+                "issuing",
+                "account-for-material",
+                "Account for the material",
+                Permission.AccountForMaterial,
+                MaterialUse.Objection(order, by, at)
+            ),
+            Ask("proving", "waive-test", "Waive the test", Permission.WaiveTest, TestWaiver.Objection(order, by, at)),
+            Ask("proving", "record-proof", "Prove the repair", Permission.RecordProof, Proof.Objection(order, by, at)),
+            Ask(
+                "proving",
+                "witness-proof",
+                "Witness the test",
+                Permission.WitnessProof,
+                ProofWitness.Objection(order, by, at)
+            ),
+            Ask(
+                "proving",
+                "accept-departures",
+                "Accept the departures",
+                Permission.AcceptDepartures,
+                DepartureAcceptance.Objection(order, by, at)
+            ),
+            Ask(
+                "proving",
+                "accept-first-look",
+                "Take on the first look",
+                Permission.AcceptFirstLook,
+                FirstLookAcceptance.Objection(order, by, at)
+            ),
+            Ask(
+                "proving",
+                "accept-repair",
+                "Take the repair into service",
+                Permission.AcceptRepair,
+                Acceptance.Objection(order, by, at)
             ),
         ];
         return [.. asks.OfType<ActionView>()];

@@ -109,7 +109,11 @@ internal sealed class RepairOrder
     }
 
     /// <summary>Starts the next round: earlier records stay, read-only, and still count.</summary>
-    public void NextRound() => Round++;
+    public void NextRound()
+    {
+        Round++;
+        Columns = OrderColumns.From(this);
+    }
 
     /// <summary>Throws the objection, if there is one.</summary>
     public static void Refuse(Objection? objection)

@@ -8,6 +8,7 @@ namespace RepairOrders.Api.People;
 internal static class RoleRules
 {
     private static readonly Role[] Everyone = Enum.GetValues<Role>();
+    private static readonly Role[] NotReaders = [.. Everyone.Where(r => r != Reader)];
 
     private static readonly Dictionary<Permission, Role[]> Allowed = new()
     {
@@ -36,6 +37,25 @@ internal static class RoleRules
         [Permission.SizeRepair] = [IntegrityEngineer],
         [Permission.ApproveOrder] = [Supervisor, IntegrityEngineer, Manager],
         [Permission.WithdrawApproval] = [Supervisor, IntegrityEngineer, Manager],
+        [Permission.IssueMaterial] = [Storekeeper, Supervisor],
+        [Permission.AgreeSubstitution] = [IntegrityEngineer],
+        [Permission.ReturnMaterial] = [Storekeeper],
+        [Permission.AccountForMaterial] = [Technician, Storekeeper],
+        [Permission.ReadyOrder] = [Supervisor],
+        [Permission.ConsentToLiveFit] = [Supervisor, IntegrityEngineer, Manager],
+        [Permission.RecordReadings] = [Supervisor, Technician, IntegrityEngineer],
+        [Permission.StartMix] = [Technician],
+        [Permission.VoidMix] = [Supervisor, Technician],
+        [Permission.ReleaseHoldPoint] = [Supervisor, Technician, IntegrityEngineer],
+        [Permission.StopJob] = NotReaders,
+        [Permission.ResumeJob] = [Supervisor],
+        [Permission.AddPhoto] = NotReaders,
+        [Permission.RecordProof] = [Technician],
+        [Permission.WitnessProof] = [Supervisor, Technician, IntegrityEngineer],
+        [Permission.WaiveTest] = [Technician, IntegrityEngineer, Manager],
+        [Permission.AcceptDepartures] = [IntegrityEngineer],
+        [Permission.AcceptFirstLook] = [Supervisor, Technician, IntegrityEngineer, Manager],
+        [Permission.AcceptRepair] = [Supervisor, IntegrityEngineer, Manager],
         [PlanShutdowns] = [Supervisor, IntegrityEngineer, Manager],
     };
 

@@ -1,5 +1,7 @@
 using Npgsql;
+using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Orders;
+using RepairOrders.Api.Stock;
 
 namespace RepairOrders.Api.Store;
 
@@ -9,6 +11,17 @@ namespace RepairOrders.Api.Store;
 /// </summary>
 internal static class Grants
 {
+    private static readonly Type[] AppendOnly =
+    [
+        typeof(JournalEntry),
+        typeof(Change),
+        typeof(StockMove),
+        typeof(BatchJudgement),
+        typeof(StockCount),
+        typeof(PhotoBlock),
+        typeof(PhotoThumbnail),
+    ];
+
     /// <summary>Sets the role's rights to exactly these; asking again changes nothing.</summary>
     /// <exception cref="InvalidOperationException">There is no such role, or rights would not bind it.</exception>
     public static async Task Apply(RepairStore store, string role)
@@ -16,7 +29,7 @@ internal static class Grants
         await MustBeBound(store, role);
         var to = new NpgsqlCommandBuilder().QuoteIdentifier(role);
         var records = Tables(store, typeof(SignedRecord).IsAssignableFrom);
-        var appendOnly = Tables(store, t => t == typeof(JournalEntry) || t == typeof(Change));
+        var appendOnly = Tables(store, t => AppendOnly.Contains(t));
         string[] statements =
         [
             // Takes back rights on single columns too.

@@ -5,10 +5,14 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Instruments;
+using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Proving;
+using RepairOrders.Api.Readying;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
@@ -31,6 +35,26 @@ internal static class Tables
         Record<Deviation>(model, "deviations");
         Record<Design>(model, "designs");
         Record<Approval>(model, "approvals");
+        Record<MaterialIssue>(model, "material_issues");
+        Record<Substitution>(model, "substitutions");
+        Record<MaterialReturn>(model, "material_returns");
+        Record<MaterialUse>(model, "material_uses");
+        Record<LiveFitConsent>(model, "live_fit_consents");
+        Record<Readiness>(model, "readiness");
+        Record<ClimateReading>(model, "climate_readings");
+        Record<Mix>(model, "mixes");
+        Record<MixUse>(model, "mix_uses");
+        Record<CureReading>(model, "cure_readings");
+        Record<HoldPointRelease>(model, "hold_point_releases");
+        Record<Photo>(model, "photos");
+        Record<Stop>(model, "stops");
+        Record<Resumption>(model, "resumptions");
+        Record<Proof>(model, "proofs");
+        Record<ProofWitness>(model, "proof_witnesses");
+        Record<TestWaiver>(model, "test_waivers");
+        Record<DepartureAcceptance>(model, "departure_acceptances");
+        Record<FirstLookAcceptance>(model, "first_look_acceptances");
+        Record<Acceptance>(model, "acceptances");
 
         model.Entity<SignedRecord>(record =>
         {
@@ -160,6 +184,8 @@ internal static class Tables
             bin.OwnsMany(b => b.Kit, k => k.ToJson());
             bin.HasIndex(b => new { b.SiteId, b.Code }).IsUnique();
         });
+        model.Entity<PhotoBlock>().ToTable("photo_blocks").HasKey(b => new { b.PhotoId, b.Number });
+        model.Entity<PhotoThumbnail>().ToTable("photo_thumbnails").HasKey(t => t.PhotoId);
         model.Entity<StockCount>().ToTable("stock_counts").Property(c => c.Id).ValueGeneratedNever();
         model.Entity<Instrument>(instrument =>
         {

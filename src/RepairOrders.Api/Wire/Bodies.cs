@@ -2,6 +2,9 @@ using System.Buffers;
 
 namespace RepairOrders.Api.Wire;
 
+/// <summary>The endpoint's body is a picture of at most so many bytes.</summary>
+internal sealed record TakesPicture(long MostBytes);
+
 /// <summary>
 /// JSON and CSV are read whole before anybody looks at them: so that a repeat with the same key can be told from another write,
 /// an error can name what was sent, and what the store cannot keep (the NUL character) is refused at the edge.
@@ -22,6 +25,8 @@ internal static class Bodies
             : 0;
         if (most > 0 && request.Path.StartsWithSegments("/api"))
             await Read(request, most);
+        else if (context.GetEndpoint()?.Metadata.GetMetadata<TakesPicture>() is { } picture)
+            await Spool(request, picture.MostBytes);
         await next(context);
     }
 
@@ -53,7 +58,28 @@ internal static class Bodies
         request.Body.Position = 0;
     }
 
-    private static RequestRefusal TooLarge(int most) =>
+    // A picture goes to disk as it comes in, before any transaction is open: however slow the phone, nobody waits for it, and a
+    // write that is tried again can read it again.
+    private static async Task Spool(HttpRequest request, long most)
+    {
+        if (request.ContentLength > most)
+            throw TooLarge(most);
+        request.EnableBuffering(bufferThreshold: 64 * 1024);
+        var block = ArrayPool<byte>.Shared.Rent(64 * 1024);
+        try
+        {
+            for (int read; (read = await request.Body.ReadAsync(block, request.HttpContext.RequestAborted)) > 0; )
+                if (request.Body.Position > most)
+                    throw TooLarge(most);
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(block);
+        }
+        request.Body.Position = 0;
+    }
+
+    private static RequestRefusal TooLarge(long most) =>
         new(413, "too-large", $"The body is larger than {most / 1_000_000} MB, which is the most that is taken here.");
 
     // A zero byte, or \u0000 where the backslash is not itself escaped.

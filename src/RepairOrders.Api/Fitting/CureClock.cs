@@ -1,0 +1,152 @@
+using System.Globalization;
+using RepairOrders.Api.Orders;
+using RepairOrders.Api.Wire;
+using RepairOrders.Contract;
+using RepairOrders.Engineering.Curing;
+using UnitsNet;
+
+namespace RepairOrders.Api.Fitting;
+
+/// <summary>
+/// How far the cure has come by the temperatures measured on the pipe. The maker's times of every mix count, and the design's own;
+/// the repair is set when all of them are.
+/// </summary>
+internal static class CureClock
+{
+    // Where nobody states a least cure temperature (from memory, often 5 °C).
+    private const double LeastCureC = 5;
+
+    /// <param name="order">The order.</param>
+    /// <param name="now">One more reading, taken now; nothing where none is.</param>
+    public static IReadOnlyList<CureClockView> Of(RepairOrder order, LogReading? now = null)
+    {
+        var plan = WorkPlan.Of(order);
+        var clocks = order
+            .InRound<Mix>()
+            .Where(m => m.Asked.Limits.SetForLoad is not null)
+            .Select(m => Clock($"{m.Asked.Words}, batch {m.Asked.Number}", m.At, Data(m.Asked.Limits), order, now));
+        if (plan is not null && plan.Design.SetForLoadHours > 0 && Begun(order) is { } begun)
+            clocks = clocks.Append(Clock("the repair, by its design", begun, Data(plan.Design), order, now));
+        return [.. clocks.OfType<CureClockView>()];
+    }
+
+    /// <summary>Something cures and is not set for load at the temperature measured.</summary>
+    public static Objection? NotSet(RepairOrder order, LogReading? now = null)
+    {
+        var plan = WorkPlan.Of(order)!;
+        var clocks = Of(order, now);
+        if (clocks.FirstOrDefault(c => !c.SetForLoad) is { } open)
+            return new Objection(
+                "not-set-for-load",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Not set for load: {open.Words} has {open.EquivalentHours:0.0} h of the {open.SetForLoadHours:0.0} h it needs, by the temperatures on the pipe.{Ready(order, open)} Readings more than two hours apart count for nothing."
+                ),
+                "technician, once it has set"
+            );
+        return clocks.Count == 0 && plan.Design.SetForLoadHours > 0
+            ? new Objection(
+                "cure-not-begun",
+                "The design cures and nothing on record says when that began: no mix and no release.",
+                "technician"
+            )
+            : null;
+    }
+
+    private static string Ready(RepairOrder order, CureClockView clock) =>
+        clock.SetForLoadAt is { } at
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $" At {clock.LastReadingC:0.#} °C it is set by {TimeZoneInfo.ConvertTime(at, TimeZoneInfo.FindSystemTimeZoneById(order.Site.TimeZone)):yyyy-MM-dd HH:mm}."
+            )
+            : string.Create(CultureInfo.InvariantCulture, $" At {clock.LastReadingC:0.#} °C it never sets: warm it.");
+
+    private static DateTimeOffset? Begun(RepairOrder order) =>
+        order.InRound<Mix>().LastOrDefault()?.At ?? order.InRound<HoldPointRelease>().LastOrDefault()?.At;
+
+    private static CureClockView? Clock(
+        string words,
+        DateTimeOffset since,
+        CureData data,
+        RepairOrder order,
+        LogReading? now
+    )
+    {
+        var log = Log(order, since, now);
+        if (log.Count == 0)
+            return null;
+        var cure = Cure.Over(data, log, []);
+        var progress = cure.Result;
+        var last = log[^1];
+        return new(
+            words,
+            since,
+            last.At,
+            last.Temperature.DegreesCelsius,
+            progress.Equivalent.Hours,
+            data.SetForLoad.Hours,
+            data.FullHardness.Hours,
+            progress.SetForLoad,
+            progress.FullyHard,
+            progress.ReadyForLoadAt ?? last.At + progress.LeftToLoad?.ToTimeSpan(),
+            progress.FullyHardAt ?? last.At + progress.LeftToHardness?.ToTimeSpan(),
+            [.. cure.Findings.Select(f => f.View())]
+        );
+    }
+
+    /// <summary>
+    /// Readings on the pipe from the start of the cure on, each moment once. What was read last before it stands for the start, if
+    /// it was fresh.
+    /// </summary>
+    private static List<LogReading> Log(RepairOrder order, DateTimeOffset since, LogReading? now)
+    {
+        var all = order
+            .InRound<ClimateReading>()
+            .Select(c => new LogReading(c.At, Temperature.FromDegreesCelsius(c.Asked.Ask.Steel.Value)))
+            .Concat(
+                order
+                    .InRound<CureReading>()
+                    .SelectMany(c =>
+                        c.Asked.Readings.Select(r => new LogReading(
+                            r.At ?? c.At,
+                            Temperature.FromDegreesCelsius(r.Pipe.Value)
+                        ))
+                    )
+            )
+            .ToList();
+        if (now is not null)
+            all.Add(now);
+        var before = all.Where(r => r.At <= since && since - r.At <= ClimateReading.GoodFor).MaxBy(r => r.At);
+        if (before is not null)
+            all.Add(before with { At = since });
+        // Two readings of one moment: the colder one counts.
+        return
+        [
+            .. all.Where(r => r.At >= since)
+                .GroupBy(r => r.At)
+                .Select(g => g.MinBy(r => r.Temperature.DegreesCelsius)!)
+                .OrderBy(r => r.At),
+        ];
+    }
+
+    private static CureData Data(MaterialLimits limits) =>
+        new(
+            Celsius(limits.CureAt!),
+            Duration.FromHours(limits.SetForLoad!.Value),
+            Duration.FromHours(limits.FullHardness!.Value),
+            limits.LeastCure is { } least ? Celsius(least) : Temperature.FromDegreesCelsius(LeastCureC),
+            limits.CureTestedLeast is { } low ? Celsius(low) : null,
+            limits.CureTestedGreatest is { } high ? Celsius(high) : null,
+            limits is { Q10Below: { } below, Q10Above: { } above } ? new Q10Law(below, above) : null
+        );
+
+    private static CureData Data(MethodDesignView design) =>
+        new(
+            Temperature.FromDegreesCelsius(design.CureReferenceC),
+            Duration.FromHours(design.SetForLoadHours),
+            Duration.FromHours(Math.Max(design.SetForLoadHours, design.FullHardnessHours)),
+            Temperature.FromDegreesCelsius(LeastCureC)
+        );
+
+    private static Temperature Celsius(Measure measure) => Temperature.FromDegreesCelsius(measure.Value);
+}

@@ -1,0 +1,161 @@
+using RepairOrders.Api.Fitting;
+using RepairOrders.Api.Orders;
+using RepairOrders.Api.People;
+using RepairOrders.Api.Stock;
+using RepairOrders.Api.Store;
+using RepairOrders.Api.Wire;
+using RepairOrders.Contract;
+
+namespace RepairOrders.Api.Issuing;
+
+/// <summary>What to take for an order: what expires first goes first, and nothing is offered twice.</summary>
+internal static class PickListQuery
+{
+    private const int SoonDays = 30;
+
+    public static async Task<PickListView> Read(
+        string number,
+        Person by,
+        RepairStore store,
+        TimeProvider clock,
+        CancellationToken stop
+    )
+    {
+        var order = await store.Order(number, by, null, stop);
+        var plan =
+            WorkPlan.Of(order)
+            ?? throw new ProcedureRefusal(
+                new Objection(
+                    "no-bill",
+                    "There is no approved design and no consented emergency method, so there is no bill to pick by.",
+                    "whoever approves or consents"
+                )
+            );
+        var today = order.Site.Today(clock.Now());
+        var least = plan.Emergency ? today : FirstExpiryFirst.LeastExpiry(today, plan.FitOn);
+        var lots = (await Offered(store, order, plan, stop)).ToList();
+        var lines = new List<PickLineView>();
+        for (var line = 1; line <= plan.Bill.Count; line++)
+            lines.Add(Line(order, plan, line, lots, least, today));
+        var rest = await store.OutOn(order.Id, stop);
+        return new(
+            order.Number,
+            plan.Name,
+            plan.FitOn,
+            least,
+            lines,
+            [
+                .. rest.Select(o => new OutView(
+                    o.Batch.Id,
+                    o.Batch.Number,
+                    o.Batch.Item.Code,
+                    o.Batch.Item.Words,
+                    o.Quantity,
+                    o.Batch.Item.Unit
+                )),
+            ]
+        );
+    }
+
+    private static async Task<IReadOnlyList<InBin>> Offered(
+        RepairStore store,
+        RepairOrder order,
+        WorkPlan plan,
+        CancellationToken stop
+    )
+    {
+        string[] needs = [.. plan.Bill.Select(n => n.Code)];
+        string[] agreed =
+        [
+            .. order.InRound<Substitution>().Where(s => s.Asked.Plan == plan.Id).Select(s => s.Asked.Ask.Item),
+        ];
+        var lots = await store.InBins(
+            store
+                .Set<Batch>()
+                .Where(b =>
+                    b.Item.SiteId == order.SiteId && (needs.Contains(b.Item.Need) || agreed.Contains(b.Item.Code))
+                ),
+            stop
+        );
+        if (plan.Emergency)
+            return lots;
+        // A locker is for the night; by day the stores issue from their own bins.
+        var lockers = await store
+            .Set<Bin>()
+            .Where(b => b.SiteId == order.SiteId && b.Locker)
+            .Select(b => b.Code)
+            .ToListAsync(stop);
+        return [.. lots.Where(l => !lockers.Contains(l.Bin))];
+    }
+
+    private static PickLineView Line(
+        RepairOrder order,
+        WorkPlan plan,
+        int line,
+        List<InBin> lots,
+        DateOnly least,
+        DateOnly today
+    )
+    {
+        var need = plan.Bill[line - 1];
+        var open = Bill.Open(order, plan, line);
+        var picks = new List<PickView>();
+        // What the bill names first; what an engineer agreed to only for the rest.
+        foreach (var named in new[] { true, false })
+        foreach (var unit in lots.Where(Fits(named)).Select(l => l.Batch.Item.Unit).Distinct().ToList())
+        {
+            var wanted = Up(Bill.Convert(open, need.Unit, unit)!.Value);
+            foreach (
+                var pick in FirstExpiryFirst.Picks(
+                    lots.Where(l => Fits(named)(l) && l.Batch.Item.Unit == unit),
+                    wanted,
+                    least
+                )
+            )
+            {
+                picks.Add(View(pick, today));
+                open -= Bill.Convert((double)pick.Quantity, unit, need.Unit)!.Value;
+                var at = lots.FindIndex(l => l.Batch.Id == pick.Batch.Id && l.Bin == pick.Bin);
+                lots[at] = lots[at] with { Quantity = lots[at].Quantity - pick.Quantity };
+            }
+        }
+        return new(
+            line,
+            need.Code,
+            need.Words,
+            need.Quantity,
+            need.Unit,
+            Bill.Covered(order, plan, line),
+            picks,
+            open > 1e-6 * Math.Max(1, need.Quantity) ? open : 0
+        );
+
+        Func<InBin, bool> Fits(bool named) =>
+            lot =>
+                Bill.Convert(1, lot.Batch.Item.Unit, need.Unit) is not null
+                && (
+                    named
+                        ? lot.Batch.Item.Need == need.Code
+                        : lot.Batch.Item.Need != need.Code
+                            && Substitution.Agreed(order, plan, line, lot.Batch.Item.Code)
+                );
+    }
+
+    // The books keep thousandths; what is cut off would leave the line short.
+    private static decimal Up(double quantity) =>
+        quantity <= 0 ? 0 : Math.Ceiling((decimal)Math.Round(quantity * 1000, 6)) / 1000;
+
+    private static PickView View(InBin pick, DateOnly today) =>
+        new(
+            pick.Bin,
+            pick.Batch.Id,
+            pick.Batch.Number,
+            pick.Batch.Item.Code,
+            pick.Batch.Item.Words,
+            pick.Batch.Expiry,
+            pick.Batch.Certificate,
+            pick.Quantity,
+            pick.Batch.Item.Unit,
+            pick.Batch.Expiry < today.AddDays(SoonDays) ? Tone.Watch : Tone.Go
+        );
+}
