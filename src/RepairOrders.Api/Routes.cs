@@ -1,6 +1,8 @@
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Consenting;
+using RepairOrders.Api.Exiting;
 using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Issuing;
@@ -49,8 +51,11 @@ internal static class Routes
         orders.MapReadying();
         orders.MapFitting();
         orders.MapProving();
+        orders.MapConsenting();
+        orders.MapExiting();
         orders.MapOrderSheets();
 
         api.MapShutdowns();
+        api.MapEmergencyMethods();
     }
 }

@@ -350,7 +350,17 @@ public sealed record FactsView(
 /// <summary>The body of an assessment: what was asked and what was made of it.</summary>
 /// <param name="Ask">What was entered.</param>
 /// <param name="Judgement">What the service reckoned.</param>
-public sealed record SignedAssessment(RecordAssessment Ask, Judgement Judgement);
+/// <param name="Instruments">The instruments used, with their calibration.</param>
+public sealed record SignedAssessment(
+    RecordAssessment Ask,
+    Judgement Judgement,
+    IReadOnlyList<InstrumentUsed> Instruments
+);
+
+/// <summary>An instrument as it was when it was used.</summary>
+/// <param name="Serial">Its serial number.</param>
+/// <param name="CalibrationDue">Last day its calibration was good for.</param>
+public sealed record InstrumentUsed(string Serial, DateOnly CalibrationDue);
 
 public sealed partial class RepairOrdersClient
 {

@@ -229,7 +229,7 @@ public sealed record MethodDesignView(
 /// <param name="SetForLoadHours">Hours until it may be tested.</param>
 /// <param name="FullHardnessHours">Hours until fully hard.</param>
 /// <param name="CureReference">The temperature both times are stated at.</param>
-/// <param name="DesignLifeDays">Days the design is good for.</param>
+/// <param name="DesignLifeDays">Days the design is good for; without it the end date is open and the design is refused.</param>
 /// <param name="LeastWall">The least wall it relies on.</param>
 /// <param name="CarriesAxialLoad">The repair itself holds the pipe together.</param>
 public sealed record EnteredDesign(
@@ -243,7 +243,7 @@ public sealed record EnteredDesign(
     [property: Range(0, 1000)] double SetForLoadHours,
     [property: Range(0, 1000)] double FullHardnessHours,
     [property: Required, MeasuredIn("°C", Least = -50, Greatest = 200)] Measure CureReference,
-    [property: Range(1, 3650)] double DesignLifeDays,
+    [property: Range(1, 3650)] double? DesignLifeDays,
     [property: Required, MeasuredIn("mm", Least = 0, Greatest = 200)] Measure LeastWall,
     bool CarriesAxialLoad
 );

@@ -43,18 +43,21 @@ internal static partial class AnOrder
         "a pinhole with sound metal round it, water at 6 bar"
     );
 
+    /// <summary>Certified bands, greased screws, a plate stiff enough between the bands.</summary>
+    public static readonly IReadOnlyDictionary<string, InputValue> PatchValues = new Dictionary<string, InputValue>
+    {
+        ["pressureBar"] = 6,
+        ["bandYieldMpa"] = 500,
+        ["nutFactorLow"] = 0.14,
+        ["nutFactorHigh"] = 0.18,
+        ["plateThicknessMm"] = 0.6,
+        ["designLifeDays"] = 180,
+    };
+
     /// <summary>A banded patch of certified bands and greased screws, the line held to the operating pressure.</summary>
     public static SizeRepair Sizing(Scene scene) =>
         new(
-            new Dictionary<string, InputValue>
-            {
-                ["pressureBar"] = 6,
-                ["bandYieldMpa"] = 500,
-                ["nutFactorLow"] = 0.14,
-                ["nutFactorHigh"] = 0.18,
-                ["plateThicknessMm"] = 0.6,
-                ["designLifeDays"] = 180,
-            },
+            PatchValues,
             null,
             scene.Clock.Today.AddDays(1),
             scene.IdOf("mara"),

@@ -1,3 +1,4 @@
+using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.People;
 using RepairOrders.Contract;
@@ -103,6 +104,36 @@ internal static class Cast
                 OperatingPressureBar = 7,
                 OperatingTemperatureC = 45,
                 YearInstalled = 2001,
+            },
+        ];
+
+    /// <summary>Two thickness gauges, one of them out of calibration since January 2026, and a pressure gauge.</summary>
+    public static IEnumerable<Instrument> Instruments(Guid site) =>
+        [
+            new()
+            {
+                SiteId = site,
+                Serial = "UT-7",
+                Kind = InstrumentKind.ThicknessGauge,
+                Words = "thickness gauge, dual probe",
+                CalibrationDue = new(2029, 12, 31),
+            },
+            new()
+            {
+                SiteId = site,
+                Serial = "UT-1",
+                Kind = InstrumentKind.ThicknessGauge,
+                Words = "thickness gauge, old",
+                CalibrationDue = new(2026, 1, 15),
+            },
+            new()
+            {
+                SiteId = site,
+                Serial = "PG-3",
+                Kind = InstrumentKind.PressureGauge,
+                Words = "pressure gauge, 0 to 25 bar",
+                CalibrationDue = new(2029, 12, 31),
+                GreatestReading = Measure.Of(25, "bar"),
             },
         ];
 

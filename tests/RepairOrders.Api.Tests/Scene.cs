@@ -1,6 +1,9 @@
+using Microsoft.EntityFrameworkCore;
+using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Sites;
+using RepairOrders.Api.Store;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Tests;
@@ -75,42 +78,69 @@ internal sealed class Scene
             SiteId = site.Id,
             workshop = workshop,
         };
-        string[] methods = [.. Cast.Methods];
         await workshop.InStore(async store =>
         {
             store.Sites.Add(site);
             store.Lines.AddRange(Cast.Lines(site.Id));
+            store.Set<Instrument>().AddRange(Cast.Instruments(site.Id));
             foreach (var member in Cast.People)
-            {
-                var person = new Person
-                {
-                    UserName = $"{member.Name}.{shortName}",
-                    NormalizedUserName = $"{member.Name}.{shortName}".ToUpperInvariant(),
-                    FullName = member.FullName,
-                    Roles = [.. member.Roles],
-                    Sites = [shortName],
-                    Competences = [.. member.Competences.Select(c => new Competence(c, new DateOnly(2029, 12, 31)))],
-                    SecurityStamp = "scene",
-                };
-                var token = BearerSignIn.NewToken();
-                store.Users.Add(person);
-                store.Sessions.Add(
-                    new Session
-                    {
-                        TokenHash = BearerSignIn.Hash(token),
-                        PersonId = person.Id,
-                        Since = scene.Clock.Now,
-                        // A scene may last for years; the length of a real session is tested by itself.
-                        Until = scene.Clock.Now.AddYears(10),
-                    }
-                );
-                scene.people[member.Name] = (
-                    person,
-                    new RepairOrdersClient(workshop.Http(scene.Clock)) { Token = token }
-                );
-            }
+                scene.Add(store, member, null, null);
             await store.SaveChangesAsync();
         });
         return scene;
+    }
+
+    /// <summary>Takes somebody on; an outside signer has a scope and a last day.</summary>
+    public async Task<RepairOrdersClient> Hire(Cast.Member member, string? scope = null, DateOnly? until = null)
+    {
+        await workshop.InStore(store =>
+        {
+            Add(store, member, scope, until);
+            return store.SaveChangesAsync();
+        });
+        return As(member.Name);
+    }
+
+    /// <summary>Somebody leaves; what he signed stays.</summary>
+    public Task Leaves(string name) =>
+        workshop.InStore(store =>
+            store.Users.Where(p => p.Id == IdOf(name)).ExecuteUpdateAsync(p => p.SetProperty(x => x.Disabled, true))
+        );
+
+    /// <summary>The line list is corrected.</summary>
+    public Task Line(string number, Action<Line> change) =>
+        workshop.InStore(async store =>
+        {
+            change(await store.Lines.SingleAsync(l => l.SiteId == SiteId && l.Number == number));
+            await store.SaveChangesAsync();
+        });
+
+    private void Add(RepairStore store, Cast.Member member, string? scope, DateOnly? until)
+    {
+        var person = new Person
+        {
+            UserName = $"{member.Name}.{Site}",
+            NormalizedUserName = $"{member.Name}.{Site}".ToUpperInvariant(),
+            FullName = member.FullName,
+            Roles = [.. member.Roles],
+            Sites = [Site],
+            Competences = [.. member.Competences.Select(c => new Competence(c, new DateOnly(2029, 12, 31)))],
+            OutsideScope = scope,
+            AuthorityUntil = until,
+            SecurityStamp = "scene",
+        };
+        var token = BearerSignIn.NewToken();
+        store.Users.Add(person);
+        store.Sessions.Add(
+            new Session
+            {
+                TokenHash = BearerSignIn.Hash(token),
+                PersonId = person.Id,
+                Since = Clock.Now,
+                // A scene may last for years; the length of a real session is tested by itself.
+                Until = Clock.Now.AddYears(10),
+            }
+        );
+        people[member.Name] = (person, new RepairOrdersClient(workshop.Http(Clock)) { Token = token });
     }
 }

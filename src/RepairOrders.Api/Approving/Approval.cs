@@ -1,4 +1,4 @@
-using RepairOrders.Api.Lines;
+using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Sizing;
@@ -20,9 +20,9 @@ internal sealed class Approval : SignedRecord<ApproveOrder>, IMovesStage
         $"as {Words.Of(Asked.As)}{(string.IsNullOrWhiteSpace(Asked.Remark) ? "" : $": {Asked.Remark}")}";
 
     public Stage After(Stage before, RepairOrder order) =>
-        Signatures.CompletesAt(this, order)
-            ? Planning.After(before is Stage.Consented ? Stage.Sized : before, this, order, Stage.Approved)
-            : before;
+        !Signatures.CompletesAt(this, order) ? before
+        : before == Stage.Consented ? Stage.Approved
+        : Planning.After(before, this, order, Stage.Approved);
 
     /// <summary>What stands against this person signing at all, in any capacity.</summary>
     public static Objection? Objection(RepairOrder order, Person by, DateTimeOffset at)
@@ -76,7 +76,7 @@ internal sealed class Approval : SignedRecord<ApproveOrder>, IMovesStage
 
     private static Objection? FactsChanged(RepairOrder order, Design design)
     {
-        if (order.Last<Assessing.Assessment>() is { } latest && latest.Id != design.Asked.Assessment)
+        if (order.Last<Assessing.Assessment>()!.Id != design.Asked.Assessment)
             return new Objection(
                 "assessed-since",
                 "The pipe was assessed again after the design was made. Size it again, then sign.",
@@ -128,7 +128,7 @@ internal sealed class Approval : SignedRecord<ApproveOrder>, IMovesStage
                 $"Your authority reads \"{scope}\"; that does not cover signing as {Words.Of(place)}.",
                 "administrator, who keeps the letters of authority"
             );
-        return Signatures.OwnWork(order, design, place, by) ?? Consents(order, design, by);
+        return Signatures.OwnWork(order, design, place, by) ?? OnlyConsenters(order, design, by);
     }
 
     private static bool Holds(RepairOrder order, Person by, ApprovalCapacity place) =>
@@ -140,5 +140,17 @@ internal sealed class Approval : SignedRecord<ApproveOrder>, IMovesStage
             _ => by.Is(Role.Manager),
         };
 
-    private static Objection? Consents(RepairOrder order, Design design, Person by) => null;
+    private static Objection? OnlyConsenters(RepairOrder order, Design design, Person by)
+    {
+        var consenters = order.InRound<Consent>().Select(c => c.GivenBy).ToHashSet();
+        var signers = Signatures.Under(order, design).Select(a => a.ById).Append(by.Id);
+        return
+            consenters.Count > 0 && Signatures.Missing(order, design).Count() == 1 && signers.All(consenters.Contains)
+            ? new Objection(
+                "all-consented",
+                "Every approver would be somebody who consented. At least one must be somebody who gave no consent.",
+                "a person of the same capacity who gave no consent"
+            )
+            : null;
+    }
 }

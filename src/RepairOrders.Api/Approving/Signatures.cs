@@ -28,11 +28,22 @@ internal static class Signatures
 
     /// <summary>The last design of the round with its set complete: the one that stands.</summary>
     public static Design? Approved(RepairOrder order) =>
-        order.InRound<Design>().LastOrDefault(d => !Missing(order, d).Any());
+        order.InRound<Design>().LastOrDefault(d => !IsOutdated(order, d) && !Missing(order, d).Any());
 
     /// <summary>The last design of the round, while signatures are missing.</summary>
     public static Design? Pending(RepairOrder order) =>
-        order.Last<Design>() is { } design && Missing(order, design).Any() ? design : null;
+        order.Last<Design>() is { } design && !IsOutdated(order, design) && Missing(order, design).Any()
+            ? design
+            : null;
+
+    // Before work, a fresh request, assessment or choice makes a design void. In service the approved one stands until the new set is complete.
+    private static bool IsOutdated(RepairOrder order, Design design) =>
+        Rounds.InServiceSince(order) is null
+        && (
+            !design.IsAfter(order.Request)
+            || !design.IsAfter(order.Last<Assessment>())
+            || !design.IsAfter(order.Last<Choosing.Choice>())
+        );
 
     /// <summary>Whether the set was complete once this approval was signed.</summary>
     public static bool CompletesAt(Approval approval, RepairOrder order)
@@ -42,7 +53,7 @@ internal static class Signatures
             .LastOrDefault(d => d.Round == approval.Round && d.Asked.Fingerprint == approval.Asked.Fingerprint);
         if (design is null)
             return false;
-        var upToHere = Under(order, design).Where(a => a.At <= approval.At).Select(a => a.Asked.As);
+        var upToHere = Under(order, design).Where(a => !a.IsAfter(approval)).Select(a => a.Asked.As);
         return !Needed(design.Asked.Risk.Class).Except(upToHere).Any();
     }
 

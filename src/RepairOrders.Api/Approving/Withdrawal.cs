@@ -7,6 +7,10 @@ namespace RepairOrders.Api.Approving;
 /// <summary>When an approval may be taken back.</summary>
 internal static class Withdrawal
 {
+    /// <summary>The person's own approval of the round, if there is one.</summary>
+    public static Approval? Own(RepairOrder order, Person by) =>
+        order.InRound<Approval>().LastOrDefault(a => a.ById == by.Id);
+
     public static Objection? Objection(RepairOrder order, Approval approval, Person by)
     {
         if (approval.ById != by.Id)
@@ -22,6 +26,9 @@ internal static class Withdrawal
                 "work-begun",
                 $"Work has begun on this approval: the order is {Words.Of(order.Stage)}. Stop the job, or report a failure.",
                 "anyone, by stopping the job"
-            );
+            )
+            {
+                IsOfStage = true,
+            };
     }
 }

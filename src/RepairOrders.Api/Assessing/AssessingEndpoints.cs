@@ -25,10 +25,11 @@ internal static class AssessingEndpoints
         Readings.Check(ask.Readings, "readings", order.Site.Today(at));
         Readings.Check(ask.EarlierReadings ?? [], "earlierReadings", order.Site.Today(at));
         RepairOrder.Refuse(Assessment.Objection(order, ask, by, at));
+        var instruments = await Readings.Instruments(store, order.SiteId, ask.Readings);
         if (order.Stage is Stage.MadeSafe or Stage.Fitting)
             order.NextRound();
         var judgement = Judging.Of(order, ask).Judge(at);
-        var assessment = order.SignAgain(new Assessment(new(ask, judgement)), by, at);
+        var assessment = order.SignAgain(new Assessment(new(ask, judgement, instruments)), by, at);
         await store.SaveChangesAsync(CancellationToken.None);
         return assessment.View();
     }

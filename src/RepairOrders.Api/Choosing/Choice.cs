@@ -1,5 +1,6 @@
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Sizing;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Choosing;
@@ -34,7 +35,22 @@ internal sealed class Choice : SignedRecord<SignedChoice>, IMovesStage
         ClaimView claim,
         Person by,
         DateTimeOffset at
-    ) => Objection(order, by, at) ?? Alternative(ask) ?? Claims.Objection(order, claim, by.Id);
+    ) =>
+        Objection(order, by, at)
+        ?? NotTheOneOnThePipe(order, ask)
+        ?? Alternative(ask)
+        ?? Claims.Objection(order, claim, by.Id);
+
+    private static Objection? NotTheOneOnThePipe(RepairOrder order, ChooseMethod ask) =>
+        WorkPlan.Of(order) is { IsEmergency: true } plan
+        && Rounds.SomethingOnThePipe(order)
+        && plan.Method != ask.Method
+            ? new Objection(
+                "not-on-the-pipe",
+                $"What was fitted in the emergency is {plan.Method}. Choose that, with a deviation where it is outside its limits, or have it taken off.",
+                "integrity engineer"
+            )
+            : null;
 
     private static Objection? OnThePipe(RepairOrder order) =>
         Planning.InService(order) && order.Last<Choice>() is not null

@@ -10,7 +10,7 @@ namespace RepairOrders.Api.Choosing;
 internal static class Claims
 {
     public static Objection? NotAssessed(RepairOrder order) =>
-        order.Last<Assessment>() is null
+        order.Last<Assessment>() is not { } assessment || order.Request.IsAfter(assessment)
             ? new Objection(
                 "not-assessed",
                 "The pipe is not assessed in this round. Assess it first.",

@@ -146,7 +146,7 @@ internal sealed record LineFacts(LineFactsGiven Source, Service Service, DateOnl
         if (year is not { } y)
             return null;
         var end = new DateOnly(y, 12, 31);
-        var raised = order.Site.Today(order.Request.At).AddDays(-1);
+        var raised = order.Site.Today(order.RaisedAt).AddDays(-1);
         return end < raised ? end : raised;
     }
 

@@ -1,12 +1,15 @@
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Consenting;
+using RepairOrders.Api.Exiting;
 using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Proving;
 using RepairOrders.Api.Readying;
+using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Sizing;
 using RepairOrders.Contract;
 
@@ -139,6 +142,64 @@ internal static class NextActions
                 "Take the repair into service",
                 Permission.AcceptRepair,
                 Acceptance.Objection(order, by, at)
+            ),
+            Withdrawal.Own(order, by) is { } own
+                ? Ask(
+                    "approving",
+                    "withdraw-approval",
+                    "Withdraw your approval",
+                    Permission.WithdrawApproval,
+                    Withdrawal.Objection(order, own, by)
+                )
+                : null,
+            Ask(
+                "consenting",
+                "record-consent",
+                "Write down a spoken consent",
+                Permission.RecordConsent,
+                Consent.Objection(order, by, at)
+            ),
+            Ask(
+                "consenting",
+                "confirm-consent",
+                "Confirm your consent",
+                Permission.ConfirmConsent,
+                Confirmation.Objection(order, by)
+            ),
+            Ask(
+                "consenting",
+                "grant-period",
+                "Grant one more period",
+                Permission.GrantPeriod,
+                DebtPeriod.Objection(order, by, at)
+            ),
+            Ask(
+                "requesting",
+                "request-again",
+                "Send the request again",
+                Permission.RequestRepair,
+                Request.AgainObjection(order, by, at)
+            ),
+            Ask(
+                "exiting",
+                "exit-order",
+                "Take the order out of the procedure",
+                Permission.ExitOrder,
+                ExitRules.Objection(order, by, at)
+            ),
+            Ask(
+                "exiting",
+                "sign-exit",
+                "Sign the exit as second",
+                Permission.SignExit,
+                ExitSignature.Objection(order, by, at)
+            ),
+            Ask(
+                "exiting",
+                "return-to-service",
+                "Put the line back into service",
+                Permission.ReturnToService,
+                ServiceReturn.Objection(order, by, at)
             ),
         ];
         return [.. asks.OfType<ActionView>()];

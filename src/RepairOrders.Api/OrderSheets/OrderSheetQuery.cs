@@ -16,7 +16,7 @@ internal static class OrderSheetQuery
             order.Version.ToString(CultureInfo.InvariantCulture),
             [],
             Figures.Of(order),
-            ClassReasons(order),
+            Classes.Risk(order)?.Reasons ?? [],
             null,
             null,
             actions.FirstOrDefault(a => a.Objection is null),
@@ -27,11 +27,6 @@ internal static class OrderSheetQuery
             at
         );
     }
-
-    private static IReadOnlyList<string> ClassReasons(RepairOrder order) =>
-        (order.ApprovedDesign ?? order.PendingDesign)?.Asked.Risk.Reasons
-        ?? order.Last<Assessing.Assessment>()?.Asked.Judgement.Risk.Reasons
-        ?? [];
 
     private static TitleBlock Title(RepairOrder order, DateTimeOffset at)
     {

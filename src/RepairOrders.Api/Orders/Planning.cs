@@ -1,3 +1,4 @@
+using RepairOrders.Api.Consenting;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Orders;
@@ -30,13 +31,11 @@ internal static class Planning
 
     /// <summary>The objection while the papers may not be signed: during the work itself, after a failure not yet made safe, and at the end.</summary>
     public static Objection? NotOpen(RepairOrder order, string what) =>
-        IsEmergency(order, order.Round) && order.Stage is Stage.Fitting or Stage.Fitted
-            ? null
-            : Objection.NotNow(order, what, Open);
+        IsEmergency(order) && order.Stage is Stage.Fitting or Stage.Fitted ? null : Objection.NotNow(order, what, Open);
 
     /// <summary>The stage after a record of these steps.</summary>
     public static Stage After(Stage before, SignedRecord record, RepairOrder order, Stage next) =>
-        StartsRound(record, order) || (BeforeWork.Contains(before) && !IsEmergency(order, record.Round))
+        StartsRound(record, order) || (BeforeWork.Contains(before) && !Consents.Both(order, record.Round, record))
             ? next
             : before;
 
@@ -44,8 +43,8 @@ internal static class Planning
     public static bool InService(RepairOrder order) => order.Stage is Stage.InService or Stage.LineOutOfService;
 
     /// <summary>Work in this round rests on two consents.</summary>
-    public static bool IsEmergency(RepairOrder order, int round) => false;
+    public static bool IsEmergency(RepairOrder order) => Consents.Both(order, order.Round);
 
     private static bool StartsRound(SignedRecord record, RepairOrder order) =>
-        record.Round > 1 && !order.Records.Any(r => r.Round == record.Round && r.At < record.At);
+        record.Round > 1 && !order.Records.Any(r => r.Round == record.Round && record.IsAfter(r));
 }

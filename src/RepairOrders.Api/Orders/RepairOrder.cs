@@ -67,6 +67,9 @@ internal sealed class RepairOrder
 
     public Request Request => All<Request>().Last();
 
+    /// <summary>When it was first asked for.</summary>
+    public DateTimeOffset RaisedAt => records.OfType<Request>().Min(r => r.At);
+
     /// <summary>The design that stands: the round's last with its set of signatures complete.</summary>
     public Design? ApprovedDesign => Signatures.Approved(this);
 
@@ -107,6 +110,9 @@ internal sealed class RepairOrder
         record.SetAside(by.FullName, at, why);
         Write($"{record.Kind} set aside", why, record.Id, record.Body, "", by, at);
     }
+
+    /// <summary>Puts the order on another line, when the request is sent again.</summary>
+    public void PutOn(Line? line) => (Line, LineId) = (line, line?.Id);
 
     /// <summary>Starts the next round: earlier records stay, read-only, and still count.</summary>
     public void NextRound()

@@ -21,6 +21,10 @@ internal static class Rounds
         }
     }
 
+    /// <summary>Work has begun on the pipe and nothing has been taken off since.</summary>
+    public static bool SomethingOnThePipe(RepairOrder order) =>
+        History(order).Select(h => h.Stage).LastOrDefault(s => s is Stage.Fitting or Stage.Removed) == Stage.Fitting;
+
     /// <summary>When the order first came into service, in any round.</summary>
     public static DateTimeOffset? FirstInService(RepairOrder order) => Began(order, null);
 

@@ -32,6 +32,9 @@ internal abstract class SignedRecord
 
     public virtual Tone Tone => Tone.Go;
 
+    /// <summary>Signed after the other; keys tell the order of two signed at one moment.</summary>
+    public bool IsAfter(SignedRecord? other) => other is null || (At, Id).CompareTo((other.At, other.Id)) > 0;
+
     public void SignedBy(RepairOrder order, string name, Guid person, DateTimeOffset at)
     {
         OrderId = order.Id;

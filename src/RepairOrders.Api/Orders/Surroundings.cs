@@ -17,9 +17,9 @@ internal sealed record Surroundings(
 {
     public static readonly Surroundings None = new([], 0, [], []);
 
-    /// <summary>Earlier leaks on the line that still count: 24 months back from the order's own request.</summary>
+    /// <summary>Earlier leaks on the line that still count: 24 months back from when the order was raised.</summary>
     public int EarlierLeaks(RepairOrder order) =>
-        LeaksOnLine.Count(l => l < order.Request.At && l >= order.Request.At.AddMonths(-24));
+        LeaksOnLine.Count(l => l < order.RaisedAt && l >= order.RaisedAt.AddMonths(-24));
 
     public static async Task<Surroundings> Of(RepairOrder order, RepairStore store, CancellationToken stop)
     {

@@ -1,5 +1,6 @@
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
+using RepairOrders.Api.People;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Requesting;
@@ -18,6 +19,20 @@ internal sealed class Request : SignedRecord<RequestRepair>, IMovesStage
         $"{Words.Of(Asked.LeakState)}, {Asked.OperatingPressure.Entered}, {Asked.OperatingTemperature.Entered}: {Asked.Seen}";
 
     public Stage After(Stage before, RepairOrder order) => Stage.Requested;
+
+    /// <summary>Whether a returned request can be sent again by this person.</summary>
+    public static Objection? AgainObjection(RepairOrder order, Person by, DateTimeOffset at) =>
+        Orders.Objection.NotNow(order, "A request sent again", Stage.Returned)
+        ?? Authority.Objection(by, order, at)
+        ?? (
+            by.Is(Role.Supervisor) || order.Records.OfType<Request>().Any(r => r.ById == by.Id)
+                ? null
+                : new Objection(
+                    "not-your-request",
+                    $"This request was raised by {order.Request.By}. He sends it again, or a supervisor does.",
+                    "the requester, or a supervisor"
+                )
+        );
 
     public static Objection? Objection(RequestRepair ask, Line? line)
     {

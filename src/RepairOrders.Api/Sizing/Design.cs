@@ -39,7 +39,7 @@ internal sealed class Design : SignedRecord<SignedDesign>, IMovesStage
     private static Objection? NotChosen(RepairOrder order)
     {
         var choice = order.Last<Choice>();
-        if (choice is not null && (Planning.InService(order) || choice.At >= order.Last<Assessment>()!.At))
+        if (choice is not null && (Planning.InService(order) || choice.IsAfter(order.Last<Assessment>())))
             return null;
         return new Objection(
             "not-chosen",

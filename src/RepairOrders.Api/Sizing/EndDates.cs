@@ -1,4 +1,5 @@
 using RepairOrders.Api.Assessing;
+using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
@@ -15,8 +16,12 @@ internal static class EndDates
     public static DateOnly Start(RepairOrder order, DateOnly plannedFit) =>
         Rounds.InServiceSince(order) is { } since ? order.Site.Today(since) : plannedFit;
 
-    /// <summary>The last day in service as the approved design has it; nothing before the first approval.</summary>
-    public static DateOnly? Of(RepairOrder order) => order.ApprovedDesign?.Asked.EndDate.On;
+    /// <summary>
+    /// The last day in service: as the approved design has it; on the emergency path until then the end of the debt clock.
+    /// Nothing before the first approval.
+    /// </summary>
+    public static DateOnly? Of(RepairOrder order) =>
+        order.ApprovedDesign?.Asked.EndDate.On ?? (Debts.DueAt(order) is { } due ? order.Site.Today(due) : null);
 
     public static EndDateView Reckon(
         RepairOrder order,
@@ -49,7 +54,7 @@ internal static class EndDates
     /// </summary>
     private static DateOnly CapEnds(RepairOrder order, DateOnly start, RiskRank risk)
     {
-        if (Planning.InService(order) && Of(order) is { } end)
+        if (Planning.InService(order) && order.ApprovedDesign?.Asked.EndDate.On is { } end)
             return end;
         var cap = ClassDuties.Of(risk.Class).Cap;
         if (Rounds.FirstInService(order) is not { } first)

@@ -31,7 +31,7 @@ internal static class SizingEndpoints
     {
         var order = await store.Order(number, by, null, stop);
         RepairOrder.Refuse(Design.Objection(order, by, clock.Now()));
-        return [.. Sizing.Method(order).Inputs.Select(i => i.View())];
+        return [.. Designing.Method(order).Inputs.Select(i => i.View())];
     }
 
     private static async Task<SizingPreview> Preview(
@@ -46,7 +46,7 @@ internal static class SizingEndpoints
         var at = clock.Now();
         RepairOrder.Refuse(Design.Objection(order, by, at));
         var owner = await Owner(store, order, ask);
-        var design = Sizing.Of(order, ask, owner, Shutdown(order, ask));
+        var design = Designing.Of(order, ask, owner, Shutdown(order, ask));
         return new(design, (Design.Objection(order, design, at) ?? OwnerCannotSign(order, ask, owner))?.View);
     }
 
@@ -63,7 +63,7 @@ internal static class SizingEndpoints
         var at = clock.Now();
         RepairOrder.Refuse(Design.Objection(order, by, at));
         var owner = await Owner(store, order, ask);
-        var design = Sizing.Of(order, ask, owner, Shutdown(order, ask));
+        var design = Designing.Of(order, ask, owner, Shutdown(order, ask));
         RepairOrder.Refuse(Design.Objection(order, design, at) ?? OwnerCannotSign(order, ask, owner));
         var record = order.SignAgain(new Design(design), by, at);
         await store.SaveChangesAsync(CancellationToken.None);

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
@@ -19,6 +20,7 @@ internal sealed class RepairStore(DbContextOptions<RepairStore> options)
     public DbSet<JournalEntry> Journal => Set<JournalEntry>();
     public DbSet<Site> Sites => Set<Site>();
     public DbSet<Line> Lines => Set<Line>();
+    public DbSet<EmergencyMethod> EmergencyMethods => Set<EmergencyMethod>();
     public DbSet<Shutdown> Shutdowns => Set<Shutdown>();
     public DbSet<Change> Changes => Set<Change>();
     public DbSet<Session> Sessions => Set<Session>();

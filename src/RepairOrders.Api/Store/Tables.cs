@@ -5,6 +5,8 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Consenting;
+using RepairOrders.Api.Exiting;
 using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Issuing;
@@ -55,6 +57,12 @@ internal static class Tables
         Record<DepartureAcceptance>(model, "departure_acceptances");
         Record<FirstLookAcceptance>(model, "first_look_acceptances");
         Record<Acceptance>(model, "acceptances");
+        Record<Consent>(model, "consents");
+        Record<Confirmation>(model, "consent_confirmations");
+        Record<DebtPeriod>(model, "debt_periods");
+        Record<Exit>(model, "exits");
+        Record<ExitSignature>(model, "exit_signatures");
+        Record<ServiceReturn>(model, "service_returns");
 
         model.Entity<SignedRecord>(record =>
         {
@@ -96,6 +104,14 @@ internal static class Tables
         Kept<Person>(model);
         Kept<Site>(model);
         Kept<Line>(model);
+        Kept<EmergencyMethod>(model);
+        model.Entity<EmergencyMethod>(method =>
+        {
+            method.ToTable("emergency_methods").Property(m => m.Id).ValueGeneratedNever();
+            method.Property(m => m.Body).HasColumnType("jsonb");
+            method.Ignore(m => m.Entry).Ignore(m => m.GoodUntil);
+            method.HasOne(m => m.Site).WithMany().HasForeignKey(m => m.SiteId);
+        });
         model.Entity<Change>().ToTable("changes").HasKey(c => new { c.SubjectId, c.Line });
 
         Stock(model);

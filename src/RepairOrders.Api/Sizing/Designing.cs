@@ -5,6 +5,7 @@ using RepairOrders.Api.People;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
 using RepairOrders.Engineering.Methods;
+using RepairOrders.Engineering.Pipework;
 using RepairOrders.Engineering.Risk;
 using UnitsNet;
 using Readings = RepairOrders.Engineering.Methods.Readings;
@@ -12,7 +13,7 @@ using Readings = RepairOrders.Engineering.Methods.Readings;
 namespace RepairOrders.Api.Sizing;
 
 /// <summary>From what the engineer entered to the design that is signed.</summary>
-internal static class Sizing
+internal static class Designing
 {
     /// <summary>The chosen method; sizing is asked only where there is one.</summary>
     public static IRepairMethod Method(RepairOrder order) =>
@@ -31,7 +32,7 @@ internal static class Sizing
                     new Readings(
                         judging.Pipe,
                         judging.Defect,
-                        judging.Facts.Service,
+                        Limited(judging.Facts.Service, ask.InterimLimits),
                         InputValues.Read(method.Inputs, ask.Values)
                     )
                 )
@@ -60,6 +61,22 @@ internal static class Sizing
                 ""
             )
         );
+    }
+
+    // While the repair is live the line runs at its interim limits: that is what the repair is sized for.
+    private static Service Limited(Service service, InterimLimits? limits)
+    {
+        var pressure = limits?.Pressure is { } p ? Pressure.FromBars(p.Value) : service.DesignPressure;
+        var temperature = limits?.Temperature is { } t
+            ? Temperature.FromDegreesCelsius(t.Value)
+            : service.DesignTemperature;
+        return service with
+        {
+            OperatingPressure = UnitMath.Min(service.OperatingPressure, pressure),
+            DesignPressure = UnitMath.Min(service.DesignPressure, pressure),
+            OperatingTemperature = UnitMath.Min(service.OperatingTemperature, temperature),
+            DesignTemperature = UnitMath.Min(service.DesignTemperature, temperature),
+        };
     }
 
     private static Objection? Sized(IRepairMethod method, SizeRepair ask)
