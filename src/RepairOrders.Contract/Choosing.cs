@@ -21,16 +21,18 @@ public sealed record ChooseMethod(
 );
 
 /// <summary>
-/// A second engineer signs for going past a method's limits, or for the same method again on a spot where it failed. Never for
-/// an absolute limit.
+/// A second engineer signs for going past a method's limits, for the same method again on a spot where it failed, or for a design
+/// entered where the service sizes. Never for an absolute limit.
 /// </summary>
 /// <param name="Method">The method's code.</param>
 /// <param name="Basis">On what he rests it: calculation, test, published case.</param>
 /// <param name="CalculationReference">Where the calculation is kept.</param>
+/// <param name="EnteredDesign">The design is entered by an engineer, not sized by the service.</param>
 public sealed record SignDeviation(
     [property: Required, StringLength(60)] string Method,
     [property: Required, StringLength(4000, MinimumLength = 20)] string Basis,
-    [property: StringLength(200)] string? CalculationReference = null
+    [property: StringLength(200)] string? CalculationReference = null,
+    bool EnteredDesign = false
 );
 
 /// <summary>What a method says of this pipe and defect.</summary>
@@ -62,7 +64,7 @@ public sealed record SignedChoice(ChooseMethod Ask, IReadOnlyList<ClaimView> Cla
 
 /// <summary>The body of a deviation.</summary>
 /// <param name="Ask">What was signed.</param>
-/// <param name="Covers">Codes of the limits it goes past; <c>same-method-again</c> for a method that failed here.</param>
+/// <param name="Covers">Codes of the limits it goes past; <c>same-method-again</c> for a method that failed here, <c>entered-design</c> for one entered.</param>
 public sealed record SignedDeviation(SignDeviation Ask, IReadOnlyList<string> Covers);
 
 public sealed partial class RepairOrdersClient

@@ -80,7 +80,7 @@ internal sealed class Judging
             null,
             rate?.MillimetresPerYear(),
             life,
-            null,
+            LeakRate(),
             earlier,
             Class(required, RepairStrength.NotChosen).View(),
             calculations
@@ -127,6 +127,17 @@ internal sealed class Judging
             Facts.Service.DesignTemperature,
             StructuralMinimum: Millimetres(ask.StructuralMinimum)
         );
+
+    private string? LeakRate()
+    {
+        if (LeakRates.Of(Facts.Service, Defect) is not { } leak)
+            return null;
+        Keep(leak, "leak-rate", "What comes out of the hole, at most");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"up to {leak.Result.MassFlow.KilogramsPerHour:G3} kg/h through {Defect.HoleDiameter.Millimeters:0.#} mm"
+        );
+    }
 
     private double? SafePressure()
     {

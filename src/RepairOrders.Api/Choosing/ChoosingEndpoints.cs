@@ -64,7 +64,7 @@ internal static class ChoosingEndpoints
         var at = clock.Now();
         RepairOrder.Refuse(Deviation.Objection(order, by, at));
         var claim = Known(Claims.Of(order), ask.Method, "method");
-        var covers = Claims.ToCover(order, claim);
+        var covers = Claims.ToCover(order, claim, ask.EnteredDesign);
         RepairOrder.Refuse(Deviation.Objection(claim, covers));
         var deviation = order.Sign(new Deviation(new(ask, covers)), by, at, ask.Basis);
         await store.SaveChangesAsync(CancellationToken.None);

@@ -53,10 +53,11 @@ internal static class Claims
     }
 
     /// <summary>What a deviation for this method would have to cover.</summary>
-    public static IReadOnlyList<string> ToCover(RepairOrder order, ClaimView claim) =>
+    public static IReadOnlyList<string> ToCover(RepairOrder order, ClaimView claim, bool enteredDesign) =>
         [
             .. claim.Findings.Where(f => f.Severity == FindingSeverity.Fail).Select(f => f.Code).Distinct(),
             .. Rounds.FailedWith(order, claim.Method) > 0 ? [Deviation.SameMethodAgain] : Array.Empty<string>(),
+            .. enteredDesign ? [Deviation.EnteredDesign] : Array.Empty<string>(),
         ];
 
     /// <summary>What deviations of this round cover for the method; one's own does not count for oneself.</summary>

@@ -9,6 +9,7 @@ namespace RepairOrders.Api.Choosing;
 internal sealed class Deviation : SignedRecord<SignedDeviation>
 {
     public const string SameMethodAgain = "same-method-again";
+    public const string EnteredDesign = "entered-design";
 
     private Deviation() { }
 

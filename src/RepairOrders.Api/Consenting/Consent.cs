@@ -28,10 +28,17 @@ internal sealed class Consent : SignedRecord<SignedConsent>, IMovesStage
     {
         if (Authority.Objection(by, order, at) is { } lapsed)
             return lapsed;
-        if (
-            !Consents.Opens(order.Stage) || (order.Stage == Stage.Consented && Consents.Standing(order, at).Count() > 1)
-        )
-            return Orders.Objection.NotNow(order, "A consent", Consents.OpenAt);
+        if (Orders.Objection.NotNow(order, "A consent", Consents.OpenAt) is { } early)
+            return early;
+        if (Consents.Standing(order, at).Count() > 1)
+            return new Objection(
+                "consents-stand",
+                "Both consents stand. Work may begin once the job is ready.",
+                "nobody"
+            )
+            {
+                IsOfStage = true,
+            };
         return order.Round > 1
             ? new Objection(
                 "emergency-failed-before",

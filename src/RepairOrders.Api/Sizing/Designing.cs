@@ -24,7 +24,7 @@ internal static class Designing
         var assessment = order.Last<Assessment>()!;
         var judging = Judging.Of(order, assessment.Asked.Ask);
         var method = Method(order);
-        RepairOrder.Refuse(Sized(method, ask));
+        RepairOrder.Refuse(EnteredAlone(order, method, ask));
         var sized = ask.Entered is { } entered
             ? Entered(method, entered)
             : method
@@ -79,20 +79,20 @@ internal static class Designing
         };
     }
 
-    private static Objection? Sized(IRepairMethod method, SizeRepair ask)
+    /// <summary>What the service sizes is entered only where a second engineer has signed for it.</summary>
+    private static Objection? EnteredAlone(RepairOrder order, IRepairMethod method, SizeRepair ask)
     {
-        var sizedHere = method.Inputs.Count > 0;
-        if (sizedHere && ask.Entered is not null)
-            return new Objection(
-                "sized-here",
-                $"The {Words.Lower(method.Name)} is sized by the service: give values for its inputs, not a design of your own.",
-                "integrity engineer"
+        if (ask.Entered is null && method.Inputs.Count == 0)
+            throw new MalformedAsk(
+                "entered",
+                $"entered is missing; the {Words.Lower(method.Name)} is not sized by the service, so its design is entered."
             );
-        return !sizedHere && ask.Entered is null
+        var agreed = Claims.Covered(order, method.Code, order.Last<Choice>()!.ById).Contains(Deviation.EnteredDesign);
+        return ask.Entered is not null && method.Inputs.Count > 0 && !agreed
             ? new Objection(
-                "not-sized-here",
-                $"The {Words.Lower(method.Name)} is not sized by the service: enter its design and attach the calculation.",
-                "integrity engineer"
+                "entered-not-agreed",
+                $"The {Words.Lower(method.Name)} is sized by the service. A design of one's own takes a second engineer's signature: a deviation for an entered design.",
+                "a second integrity engineer, by a deviation"
             )
             : null;
     }

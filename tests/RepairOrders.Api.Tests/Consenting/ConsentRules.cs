@@ -32,7 +32,7 @@ public sealed class ConsentRules
     public void While_both_stand_no_third_is_taken()
     {
         var sheaf = new Sheaf().Consented("ines", EngineerOnCall).Consented("olaf", OperationsInCharge);
-        Consent.Objection(sheaf.Order, sheaf["tove"], sheaf.Now)!.Code.ShouldBe("not-now");
+        Consent.Objection(sheaf.Order, sheaf["tove"], sheaf.Now)!.Code.ShouldBe("consents-stand");
     }
 
     [Theory]

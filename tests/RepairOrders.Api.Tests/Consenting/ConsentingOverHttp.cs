@@ -54,7 +54,7 @@ public sealed class ConsentingOverHttp(Workshop workshop)
         await Consent("ines", EngineerOnCall).ShouldBeRefused("consent-given-already");
         await Consent("both", OperationsInCharge).ShouldBeRefused("consent-same-person");
         await Consent("olaf", OperationsInCharge);
-        await Consent("olaf", OperationsInCharge).ShouldBeRefused("not-now");
+        await Consent("olaf", OperationsInCharge).ShouldBeRefused("consents-stand");
         var own = (await scene.Ines.Request(Cast.Weep(scene.Site))).Title.Number;
         await scene
             .Tove.Consent(own, Emergency.Spoken(method, scene.IdOf("ines"), EngineerOnCall, scene.Clock.Now))

@@ -103,8 +103,26 @@ public sealed class SizingOverHttp(Workshop workshop)
         await Size(scene, number, With(scene, ("bandYieldMpa", 205))).ShouldBeRefused("design-does-not-hold");
         await Size(scene, number, AnOrder.Sizing(scene) with { InterimLimits = null })
             .ShouldBeRefused("pressure-not-held");
-        var entered = AnOrder.Sizing(scene) with { Entered = Entered, Values = new Dictionary<string, InputValue>() };
-        await Size(scene, number, entered).ShouldBeRefused("sized-here");
+    }
+
+    [Fact]
+    public async Task A_design_of_ones_own_takes_a_second_engineer_and_says_that_it_is_entered()
+    {
+        var scene = await workshop.Scene();
+        var number = await AnOrder.Chosen(scene);
+        var ask = AnOrder.Sizing(scene) with { Entered = Entered, Values = new Dictionary<string, InputValue>() };
+        await Size(scene, number, ask).ShouldBeRefused("entered-not-agreed");
+        await scene.Pavel.Deviate(
+            number,
+            new("banded-patch", "the maker sized it, his calculation 12 was checked here", "calculation 12", true)
+        );
+        await Size(scene, number, ask with { Entered = Entered with { DesignLifeDays = null } })
+            .ShouldBeRefused("end-date-open");
+        var design = (await Size(scene, number, ask)).Body.Deserialize<SignedDesign>(RepairOrdersClient.Json)!;
+        (design.Method.Entered, design.Method.CalculationReference).ShouldBe((true, "calculation 12"));
+        design.Method.HoldPoints.ShouldNotBeEmpty("those of the method");
+        var figure = (await scene.Mara.Order(number)).Figures.Single(f => f.Label == "Holds");
+        figure.Remark.ShouldContain("entered");
     }
 
     [Fact]
