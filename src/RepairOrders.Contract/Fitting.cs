@@ -275,7 +275,7 @@ public sealed record MixClock(
 /// <summary>How far the cure has come by the temperatures on the pipe.</summary>
 /// <param name="Words">What cures.</param>
 /// <param name="Since">From when it is counted.</param>
-/// <param name="LastReadingAt">The last reading that counts.</param>
+/// <param name="LastReadingAt">The last reading that counts; nothing where none was taken.</param>
 /// <param name="LastReadingC">What it showed, °C.</param>
 /// <param name="EquivalentHours">Hours at the stated temperature so far.</param>
 /// <param name="SetForLoadHours">Hours needed until it may be loaded.</param>
@@ -288,8 +288,8 @@ public sealed record MixClock(
 public sealed record CureClockView(
     string Words,
     DateTimeOffset Since,
-    DateTimeOffset LastReadingAt,
-    double LastReadingC,
+    DateTimeOffset? LastReadingAt,
+    double? LastReadingC,
     double EquivalentHours,
     double SetForLoadHours,
     double FullHardnessHours,

@@ -107,35 +107,45 @@ internal static class Cast
             },
         ];
 
-    /// <summary>Two thickness gauges, one of them out of calibration since January 2026, and a pressure gauge.</summary>
+    /// <summary>Instruments in calibration, one of each kind; the pressure gauges suit tests up to 8 and up to 16 bar.</summary>
     public static IEnumerable<Instrument> Instruments(Guid site) =>
         [
-            new()
-            {
-                SiteId = site,
-                Serial = "UT-7",
-                Kind = InstrumentKind.ThicknessGauge,
-                Words = "thickness gauge, dual probe",
-                CalibrationDue = new(2029, 12, 31),
-            },
+            Instrument(site, "UT-7", InstrumentKind.ThicknessGauge, "ultrasonic thickness gauge"),
+            Instrument(site, "PG-16", InstrumentKind.PressureGauge, "gauge 0 to 16 bar", 16),
+            Instrument(site, "PG-25", InstrumentKind.PressureGauge, "gauge 0 to 25 bar", 25),
+            Instrument(site, "TW-2", InstrumentKind.TorqueWrench, "torque wrench 5 to 60 N m"),
+            Instrument(site, "SD-1", InstrumentKind.HardnessTester, "durometer, Shore D"),
+            Instrument(site, "ST-3", InstrumentKind.SurfaceThermometer, "surface thermometer"),
+            Instrument(site, "HY-5", InstrumentKind.Hygrometer, "hygrometer"),
+            Instrument(site, "CA-6", InstrumentKind.Calliper, "calliper 300 mm"),
             new()
             {
                 SiteId = site,
                 Serial = "UT-1",
                 Kind = InstrumentKind.ThicknessGauge,
-                Words = "thickness gauge, old",
-                CalibrationDue = new(2026, 1, 15),
+                Words = "ultrasonic thickness gauge, out of calibration",
+                CalibrationDue = new DateOnly(2026, 1, 15),
             },
-            new()
-            {
-                SiteId = site,
-                Serial = "PG-3",
-                Kind = InstrumentKind.PressureGauge,
-                Words = "pressure gauge, 0 to 25 bar",
-                CalibrationDue = new(2029, 12, 31),
-                GreatestReading = Measure.Of(25, "bar"),
-            },
+            Instrument(site, "PG-3", InstrumentKind.PressureGauge, "gauge 0 to 25 bar, old yard", 25),
+            Instrument(site, "PR-8", InstrumentKind.ProfileGauge, "profile gauge"),
         ];
+
+    private static Instrument Instrument(
+        Guid site,
+        string serial,
+        InstrumentKind kind,
+        string words,
+        double? greatest = null
+    ) =>
+        new()
+        {
+            SiteId = site,
+            Serial = serial,
+            Kind = kind,
+            Words = words,
+            CalibrationDue = new DateOnly(2029, 12, 31),
+            GreatestReading = greatest is { } bar ? Measure.Of(bar, "bar") : null,
+        };
 
     /// <summary>A weep on the cooling-water line.</summary>
     public static RequestRepair Weep(string site) =>

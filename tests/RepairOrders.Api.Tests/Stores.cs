@@ -55,6 +55,36 @@ internal static class Stores
         );
     }
 
+    /// <summary>Takes in what a line of a bill needs: a fresh batch that lasts a year, of an item that serves it.</summary>
+    public static async Task<BatchView> Receive(Scene scene, string need, string unit, decimal quantity)
+    {
+        var cures = need is "putty" or "resin" or "filler" or "sealant" or "adhesive";
+        var item = new DescribeStockItem(
+            scene.Site,
+            need.ToUpperInvariant(),
+            $"{need}, as drawn",
+            need,
+            unit,
+            Expires: cures,
+            NeedsCertificate: !cures,
+            cures ? WetPutty : null
+        );
+        await Listed(scene, item, "A-1");
+        return await scene.Signe.ReceiveBatch(
+            new ReceiveBatch(
+                scene.Site,
+                item.Code,
+                $"{need} lot {Interlocked.Increment(ref lots)}",
+                cures ? scene.Clock.Today.AddDays(365) : null,
+                cures ? null : "3.1 no. 4471",
+                "A-1",
+                quantity
+            )
+        );
+    }
+
+    private static int lots;
+
     public static async Task Listed(Scene scene, DescribeStockItem item, string bin)
     {
         if ((await scene.Signe.Bins(scene.Site)).All(b => b.Said.Code != bin))

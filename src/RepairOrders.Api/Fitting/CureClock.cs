@@ -25,46 +25,47 @@ internal static class CureClock
             .InRound<Mix>()
             .Where(m => m.Asked.Limits.SetForLoad is not null)
             .Select(m => Clock($"{m.Asked.Words}, batch {m.Asked.Number}", m.At, Data(m.Asked.Limits), order, now));
-        if (plan is not null && plan.Design.SetForLoadHours > 0 && Begun(order) is { } begun)
-            clocks = clocks.Append(Clock("the repair, by its design", begun, Data(plan.Design), order, now));
-        return [.. clocks.OfType<CureClockView>()];
+        if (plan is not null && Cures(plan) && Begun(order) is { } begun)
+            clocks = clocks.Append(Clock("the repair, by its design,", begun, Data(plan.Design), order, now));
+        return [.. clocks];
     }
+
+    private static bool Cures(WorkPlan plan) => plan.Design.SetForLoadHours > 0;
 
     /// <summary>Something cures and is not set for load at the temperature measured.</summary>
     public static Objection? NotSet(RepairOrder order, LogReading? now = null)
     {
-        var plan = WorkPlan.Of(order)!;
         var clocks = Of(order, now);
-        if (clocks.FirstOrDefault(c => !c.SetForLoad) is { } open)
-            return new Objection(
+        var open = clocks.FirstOrDefault(c => !c.SetForLoad);
+        return open is null && (clocks.Count > 0 || !Cures(WorkPlan.Of(order)!))
+            ? null
+            : new Objection(
                 "not-set-for-load",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Not set for load: {open.Words} has {open.EquivalentHours:0.0} h of the {open.SetForLoadHours:0.0} h it needs, by the temperatures on the pipe.{Ready(order, open)} Readings more than two hours apart count for nothing."
-                ),
+                open is null
+                    ? "The repair cures, and nothing on record says when that began."
+                    : string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Not set for load: {open.Words} has {open.EquivalentHours:0.0} h of the {open.SetForLoadHours:0.0} h it needs, by the temperatures on the pipe. {Ready(order, open)} Readings more than two hours apart count for nothing."
+                    ),
                 "technician, once it has set"
             );
-        return clocks.Count == 0 && plan.Design.SetForLoadHours > 0
-            ? new Objection(
-                "cure-not-begun",
-                "The design cures and nothing on record says when that began: no mix and no release.",
-                "technician"
-            )
-            : null;
     }
 
     private static string Ready(RepairOrder order, CureClockView clock) =>
-        clock.SetForLoadAt is { } at
-            ? string.Create(
+        clock switch
+        {
+            { LastReadingC: null } => "No temperature was read on it yet.",
+            { SetForLoadAt: { } at } => string.Create(
                 CultureInfo.InvariantCulture,
-                $" At {clock.LastReadingC:0.#} °C it is set by {TimeZoneInfo.ConvertTime(at, TimeZoneInfo.FindSystemTimeZoneById(order.Site.TimeZone)):yyyy-MM-dd HH:mm}."
-            )
-            : string.Create(CultureInfo.InvariantCulture, $" At {clock.LastReadingC:0.#} °C it never sets: warm it.");
+                $"At {clock.LastReadingC:0.#} °C it is set by {TimeZoneInfo.ConvertTime(at, TimeZoneInfo.FindSystemTimeZoneById(order.Site.TimeZone)):yyyy-MM-dd HH:mm}."
+            ),
+            _ => string.Create(CultureInfo.InvariantCulture, $"At {clock.LastReadingC:0.#} °C it never sets: warm it."),
+        };
 
     private static DateTimeOffset? Begun(RepairOrder order) =>
         order.InRound<Mix>().LastOrDefault()?.At ?? order.InRound<HoldPointRelease>().LastOrDefault()?.At;
 
-    private static CureClockView? Clock(
+    private static CureClockView Clock(
         string words,
         DateTimeOffset since,
         CureData data,
@@ -74,7 +75,20 @@ internal static class CureClock
     {
         var log = Log(order, since, now);
         if (log.Count == 0)
-            return null;
+            return new(
+                words,
+                since,
+                null,
+                null,
+                0,
+                data.SetForLoad.Hours,
+                data.FullHardness.Hours,
+                false,
+                false,
+                null,
+                null,
+                []
+            );
         var cure = Cure.Over(data, log, []);
         var progress = cure.Result;
         var last = log[^1];

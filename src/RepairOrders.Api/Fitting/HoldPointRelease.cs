@@ -27,14 +27,14 @@ internal sealed class HoldPointRelease : SignedRecord<SignedRelease>, IMovesStag
             return before;
         var signed = order
             .All<HoldPointRelease>()
-            .Where(r => r.Asked.Plan == Asked.Plan && r.Round == Round && !r.IsAfter(this))
+            .Where(r => r.Asked.Plan == Asked.Plan && r.Round == Round && !r.Follows(this))
             .Select(r => r.Asked.Ask.HoldPoint)
             .Distinct()
             .Count();
         return signed == Asked.Of ? Stage.Fitted : Stage.Fitting;
     }
 
-    private bool IsAfter(HoldPointRelease other) => At > other.At || (At == other.At && Id.CompareTo(other.Id) > 0);
+    private bool Follows(HoldPointRelease other) => At > other.At || (At == other.At && Id.CompareTo(other.Id) > 0);
 
     /// <summary>The release of a point that stands in this round.</summary>
     public static HoldPointRelease? Of(RepairOrder order, WorkPlan plan, string point) =>
@@ -50,7 +50,7 @@ internal sealed class HoldPointRelease : SignedRecord<SignedRelease>, IMovesStag
         if (AtWork.Objection(order, "A hold point", by, at) is { } no)
             return no;
         var plan = WorkPlan.Of(order)!;
-        return Next(order, plan) is { } next ? Signer(order, plan, next, by, at) : null;
+        return Next(order, plan) is { } next ? Signer(order, next, by, at) : null;
     }
 
     /// <summary>What stands against this person signing this point, before its evidence is looked at.</summary>
@@ -64,7 +64,7 @@ internal sealed class HoldPointRelease : SignedRecord<SignedRelease>, IMovesStag
         AtWork.Objection(order, "A hold point", by, at)
         ?? Signed(order, plan, point)
         ?? OutOfOrder(order, plan, point)
-        ?? Signer(order, plan, point, by, at);
+        ?? Signer(order, point, by, at);
 
     private static Objection? Signed(RepairOrder order, WorkPlan plan, HoldPointView point) =>
         Of(order, plan, point.Code) is { } release
@@ -93,27 +93,21 @@ internal sealed class HoldPointRelease : SignedRecord<SignedRelease>, IMovesStag
         return first.FirstOrDefault(p => Of(order, plan, p.Code) is null);
     }
 
-    private static Objection? Signer(
-        RepairOrder order,
-        WorkPlan plan,
-        HoldPointView point,
-        Person by,
-        DateTimeOffset at
-    ) =>
-        point.ReleasedBy switch
+    private static Objection? Signer(RepairOrder order, HoldPointView point, Person by, DateTimeOffset at)
+    {
+        var (may, who) = point.ReleasedBy switch
         {
-            "inspector" => Crew.IsInspector(by, order.Site.Today(at)) && !Crew.Fitted(order, by.Id)
-                ? null
-                : new Objection(
-                    "inspector-releases",
-                    $"\"{point.Title}\" is released by an inspector who does not fit here.",
-                    "an inspector who is no fitter of this round"
-                ),
-            "supervisor" => by.Is(Role.Supervisor)
-                ? null
-                : new Objection("supervisor-releases", $"\"{point.Title}\" is released by a supervisor.", "supervisor"),
-            _ => AtWork.NotAFitter(order, by),
+            "inspector" => (
+                Crew.IsInspector(by, order.Site.Today(at)) && !Crew.Fitted(order, by.Id),
+                "an inspector who does not fit here"
+            ),
+            "supervisor" => (by.Is(Role.Supervisor), "a supervisor"),
+            _ => (true, ""),
         };
+        if (who.Length == 0)
+            return AtWork.NotAFitter(order, by);
+        return may ? null : new Objection("wrong-signer", $"\"{point.Title}\" is released by {who}.", who);
+    }
 
     /// <summary>What stands against striking a release through.</summary>
     public static Objection? Striking(RepairOrder order, HoldPointRelease release, Person by)

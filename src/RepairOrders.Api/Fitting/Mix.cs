@@ -108,7 +108,7 @@ internal sealed class Mix : SignedRecord<SignedMix>, IMovesStage
         if (limits.MixRatio is not { } ratio)
             return null;
         var mixed = ask.Mass is { } mass && ask.HardenerMass is { } part ? mass.Value / part.Value : (double?)null;
-        if (mixed is { } got && Math.Abs(got / ratio - 1) * 100 <= limits.MixTolerancePercent)
+        if (mixed is { } got && Math.Abs(got / ratio - 1) * 100 <= limits.MixTolerancePercent + 1e-9)
             return null;
         return new Objection(
             "mix-ratio",

@@ -105,7 +105,7 @@ internal sealed class Readiness : SignedRecord<SignedReadiness>, IMovesStage
     }
 
     private static Objection? Hot(WorkPlan plan, ReadyOrder ask) =>
-        ask.PermitKind != PermitKind.Hot && MethodCatalogue.Find(plan.Method).Welded
+        ask.PermitKind != PermitKind.Hot && MethodCatalogue.All.Any(m => m.Code == plan.Method && m.Welded)
             ? new Objection(
                 "hot-permit-missing",
                 $"The {Words.Lower(plan.Name)} is welded: it takes a permit for hot work.",
