@@ -1,3 +1,4 @@
+using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Orders;
 using RepairOrders.Contract;
 
@@ -36,6 +37,8 @@ internal sealed record WorkPlan(
     /// <summary>The plan of the round at work; nothing before it is approved or consented to.</summary>
     public static WorkPlan? Of(RepairOrder order)
     {
+        if (Sizing.WorkPlan.Of(order) is { IsEmergency: true })
+            return Emergent(order, order.InRound<Consent>().Last());
         if (order.ApprovedDesign is not { } design)
             return null;
         var signed = design.Asked;
@@ -50,6 +53,47 @@ internal sealed record WorkPlan(
             signed.Ask.PlannedFitOn,
             signed.Ask.Owner is { } owner ? new(owner, signed.OwnerName) : null,
             signed.Ask.InterimLimits
+        );
+    }
+
+    // Nobody has assessed the pipe yet: no wall is known, the entry's own limits stand for the design's, and nobody owns a look.
+    private static WorkPlan Emergent(RepairOrder order, Consent consent)
+    {
+        var entry = consent.Asked.Entry;
+        var design = new MethodDesignView(
+            entry.Method,
+            entry.Name,
+            true,
+            entry.CalculationReference,
+            [],
+            entry.GreatestPressure.Value,
+            entry.Materials,
+            entry.HoldPoints,
+            entry.Cautions,
+            [],
+            [],
+            entry.SetForLoadHours,
+            entry.FullHardnessHours,
+            entry.CureReference.Value,
+            null,
+            0,
+            false,
+            []
+        );
+        var category = order.Line is { } line
+            ? Enum.Parse<ServiceCategory>(line.ServiceCategory.ToString(), ignoreCase: true)
+            : ServiceCategory.Normal;
+        return new(
+            consent.Id,
+            entry.Method,
+            entry.Name,
+            consent.Asked.Risk.Class,
+            true,
+            design,
+            category,
+            null,
+            null,
+            null
         );
     }
 

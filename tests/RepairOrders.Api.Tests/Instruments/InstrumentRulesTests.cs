@@ -45,7 +45,9 @@ public sealed class InstrumentRulesTests(Workshop workshop)
         var gauge = await scene.Signe.AddInstrument(Described(scene));
         gauge.Objection.ShouldBeNull();
         scene.Clock.PassDays(31);
-        var listed = (await scene.Rune.Instruments(scene.Site, InstrumentKind.PressureGauge)).Rows.Single();
+        var listed = (await scene.Rune.Instruments(scene.Site, InstrumentKind.PressureGauge)).Rows.Single(r =>
+            r.Id == gauge.Id
+        );
         listed.Objection!.Code.ShouldBe("instrument-out-of-calibration");
         var renewed = await scene.Signe.ChangeInstrument(
             gauge.Id,
