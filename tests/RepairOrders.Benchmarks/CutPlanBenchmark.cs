@@ -25,7 +25,9 @@ public class CutPlanBenchmark
         var draw = new Random(20);
         var lengths = Enumerable.Range(0, Lengths).Select(_ => Mm(draw, 300, 1500)).ToArray();
         bands = [.. Enumerable.Range(0, 60).Select(i => new Band($"{i}", lengths[i % Lengths]))];
-        var remnants = Enumerable.Range(0, 8).Select(i => new StockLength($"remnant {i}", Mm(draw, 400, 0.6 * Coil), 1, true));
+        var remnants = Enumerable
+            .Range(0, 8)
+            .Select(i => new StockLength($"remnant {i}", Mm(draw, 400, 0.6 * Coil), 1, true));
         stock = [new("coil", Length.FromMillimeters(Coil), 50, false), .. remnants];
     }
 
@@ -43,9 +45,14 @@ public class CutPlanBenchmark
     {
         foreach (var aim in Plan().Aims)
         {
-            var end = aim.Proven ? "proved" : string.Create(CultureInfo.InvariantCulture, $"bound {aim.Bound}, not proved");
+            var end = aim.Proven
+                ? "proved"
+                : string.Create(CultureInfo.InvariantCulture, $"bound {aim.Bound}, not proved");
             Console.WriteLine(
-                string.Create(CultureInfo.InvariantCulture, $"// coil {Coil}, {Lengths} lengths: {aim.Words} {aim.Value}, {end}")
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"// coil {Coil}, {Lengths} lengths: {aim.Words} {aim.Value}, {end}"
+                )
             );
         }
     }

@@ -15,7 +15,9 @@ public sealed class ReadmeSample
     public void The_sample_is_the_readme_s_line_for_line()
     {
         var sample = Lines(Own(), Begin, End);
-        var readme = Lines(Readme(), "```csharp", "```").Where(l => !l.StartsWith("using ", StringComparison.Ordinal)).ToList();
+        var readme = Lines(Readme(), "```csharp", "```")
+            .Where(l => !l.StartsWith("using ", StringComparison.Ordinal))
+            .ToList();
         string.Join(' ', sample.SelectMany(Words)).ShouldBe(string.Join(' ', readme.SelectMany(Words)));
         readme.Count(l => l.Length > 0).ShouldBeLessThanOrEqualTo(10);
     }
@@ -60,13 +62,7 @@ public sealed class ReadmeSample
     }
 
     private static List<string> Lines(string file, string begin, string end) =>
-        [
-            .. File.ReadAllLines(file)
-                .Select(l => l.Trim())
-                .SkipWhile(l => l != begin)
-                .Skip(1)
-                .TakeWhile(l => l != end),
-        ];
+        [.. File.ReadAllLines(file).Select(l => l.Trim()).SkipWhile(l => l != begin).Skip(1).TakeWhile(l => l != end)];
 
     private static IEnumerable<string> Words(string line) =>
         line.Replace("(", "( ").Replace(")", " )").Split(' ', StringSplitOptions.RemoveEmptyEntries);

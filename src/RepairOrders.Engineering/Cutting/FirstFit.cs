@@ -8,7 +8,9 @@ internal static class FirstFit
     {
         var shelf = new Shelf(problem);
         // Splices last: they take any length, the others do not.
-        return PlaceAll(problem, shelf) && Enumerable.Range(0, problem.LongBands.Count).All(shelf.Splice) ? shelf.Loads : null;
+        return PlaceAll(problem, shelf) && Enumerable.Range(0, problem.LongBands.Count).All(shelf.Splice)
+            ? shelf.Loads
+            : null;
     }
 
     private static bool PlaceAll(CutProblem problem, Shelf shelf)
