@@ -93,6 +93,7 @@ public static class RepairOrdersApi
         await using var scope = services.CreateAsyncScope();
         var store = scope.ServiceProvider.GetRequiredService<RepairStore>();
         await store.Database.MigrateAsync();
+        await Indexes.Create(store);
     }
 
     /// <summary>A one-time token that makes the first administrator; nothing when the store has people already.</summary>

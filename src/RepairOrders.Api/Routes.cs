@@ -1,12 +1,20 @@
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Closing;
+using RepairOrders.Api.Extending;
+using RepairOrders.Api.Failing;
 using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Lines;
+using RepairOrders.Api.MakingPermanent;
 using RepairOrders.Api.OrderSheets;
+using RepairOrders.Api.Owning;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Register;
+using RepairOrders.Api.Removing;
 using RepairOrders.Api.Requesting;
+using RepairOrders.Api.Reviewing;
+using RepairOrders.Api.Revisiting;
 using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
 using RepairOrders.Api.Sizing;
@@ -41,7 +49,18 @@ internal static class Routes
         orders.MapChoosing();
         orders.MapSizing();
         orders.MapApproving();
+        orders.MapRevisiting();
+        orders.MapExtending();
+        orders.MapFailing();
+        orders.MapRemoving();
+        orders.MapMakingPermanent();
+        orders.MapClosing();
+        orders.MapOwning();
+        orders.MapReviewing();
         orders.MapOrderSheets();
+
+        api.MapRegisterExport();
+        api.MapReviews();
 
         api.MapShutdowns();
     }

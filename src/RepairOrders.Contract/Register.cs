@@ -100,6 +100,17 @@ public sealed partial class RepairOrdersClient
             stop
         );
 
+    /// <summary>The register as CSV for a spreadsheet, streamed.</summary>
+    /// <param name="filter">What is wanted.</param>
+    /// <param name="stop">Cancels the read.</param>
+    /// <returns>The answer's stream; the caller disposes it.</returns>
+    public async Task<Stream> RegisterCsv(RegisterFilter filter, CancellationToken stop = default)
+    {
+        var response = await Send(HttpMethod.Get, $"orders.csv?{Query(filter)}", null, null, null, stop)
+            .ConfigureAwait(false);
+        return await response.Content.ReadAsStreamAsync(stop).ConfigureAwait(false);
+    }
+
     private static string After(string? after) => after is null ? "" : $"&after={Uri.EscapeDataString(after)}";
 
     private static string Query(RegisterFilter filter)

@@ -14,6 +14,7 @@ using DefectCause = RepairOrders.Engineering.Damage.DefectCause;
 using DefectKind = RepairOrders.Engineering.Damage.DefectKind;
 using DefectSide = RepairOrders.Engineering.Damage.DefectSide;
 using PeopleNearby = RepairOrders.Engineering.Risk.PeopleNearby;
+using SectionStanding = RepairOrders.Engineering.Risk.Standing;
 
 namespace RepairOrders.Api.Assessing;
 
@@ -100,7 +101,7 @@ internal sealed class Judging
                 order.Surroundings.EarlierLeaks(order),
                 Reinjections: 0
             ),
-            new Standing(order.Surroundings.LiveOnSection + 1)
+            new SectionStanding(order.Surroundings.LiveOnSection + 1)
         );
 
     public static ConsequenceFacts Consequences(LineFacts facts, LeakConsequences leak) =>

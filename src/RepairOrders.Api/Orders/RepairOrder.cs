@@ -124,6 +124,11 @@ internal sealed class RepairOrder
         Journal.Add(entry);
         JournalLines = entry.Line;
         JournalHash = entry.Hash;
+        // Rules read the stage off the columns while the rest is reckoned.
+        Columns = Columns with
+        {
+            Stage = Stages.Of(this),
+        };
         Columns = OrderColumns.From(this);
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.OrderSheets;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Standing;
 using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
@@ -35,6 +36,9 @@ internal static class RequestingEndpoints
         store.Orders.Add(order);
         await store.SaveChangesAsync(CancellationToken.None);
         response.Headers.Location = $"/api/v1/orders/{order.Number}";
-        return TypedResults.Created($"/api/v1/orders/{order.Number}", OrderSheetQuery.Sheet(order, by, at, []));
+        return TypedResults.Created(
+            $"/api/v1/orders/{order.Number}",
+            OrderSheetQuery.Sheet(order, by, at, [], Around.Nothing)
+        );
     }
 }

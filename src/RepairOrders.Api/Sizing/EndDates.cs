@@ -15,8 +15,9 @@ internal static class EndDates
     public static DateOnly Start(RepairOrder order, DateOnly plannedFit) =>
         Rounds.InServiceSince(order) is { } since ? order.Site.Today(since) : plannedFit;
 
-    /// <summary>The last day in service as the approved design has it; nothing before the first approval.</summary>
-    public static DateOnly? Of(RepairOrder order) => order.ApprovedDesign?.Asked.EndDate.On;
+    /// <summary>The last day in service as it stands now; nothing before the first approval.</summary>
+    public static DateOnly? Of(RepairOrder order) =>
+        order.ApprovedDesign is null ? null : Standing.EndInForce.Of(order)?.On;
 
     public static EndDateView Reckon(
         RepairOrder order,
@@ -40,7 +41,7 @@ internal static class EndDates
                 ask.MaterialStatementEnds
             )
         );
-        return new(end.Result.On, View(end.Result.Governing), [.. end.Result.Terms.Select(View)]);
+        return View(end.Result);
     }
 
     /// <summary>
@@ -76,6 +77,8 @@ internal static class EndDates
             CorrosionRate.FromMillimetresPerYear(rate)
         );
     }
+
+    public static EndDateView View(EndDate end) => new(end.On, View(end.Governing), [.. end.Terms.Select(View)]);
 
     private static EndTermView View(EndTerm term) => new(term.Code, term.Words, term.On);
 }

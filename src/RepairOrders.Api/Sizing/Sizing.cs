@@ -36,15 +36,7 @@ internal static class Sizing
                     )
                 )
                 .View(method.Name);
-        var judged = assessment.Asked.Judgement;
-        var carried = judged.AxialShort is not true || sized.CarriesAxialLoad || ask.Restraint is not null;
-        var strength = Likelihood.StrengthOf(
-            method.Code,
-            judging.Defect,
-            judging.Facts.Service,
-            sized.Holds && carried
-        );
-        var risk = judging.Class(Length.FromMillimeters(judged.RequiredWallMm!.Value), strength);
+        var risk = Class(judging, assessment.Asked.Judgement, sized, ask.Restraint);
         var end = EndDates.Reckon(order, ask, sized, risk, shutdown?.StartsOn);
         return Fingerprints.Sealed(
             new SignedDesign(
@@ -60,6 +52,31 @@ internal static class Sizing
                 ""
             )
         );
+    }
+
+    /// <summary>The class of a design run again on walls read since; where none were read, those of the assessment count.</summary>
+    public static RiskRank ClassAgain(
+        RepairOrder order,
+        SignedDesign design,
+        SignedAssessment assessment,
+        IReadOnlyList<ThicknessReading> walls
+    )
+    {
+        var kept = assessment.Ask.Readings.Where(r => walls.All(w => w.Where != r.Where));
+        var judging = Judging.Of(order, assessment.Ask with { Readings = [.. walls, .. kept] });
+        return Class(judging, assessment.Judgement, design.Method, design.Ask.Restraint);
+    }
+
+    private static RiskRank Class(Judging judging, Judgement judged, MethodDesignView sized, Restraint? restraint)
+    {
+        var carried = judged.AxialShort is not true || sized.CarriesAxialLoad || restraint is not null;
+        var strength = Likelihood.StrengthOf(
+            sized.Method,
+            judging.Defect,
+            judging.Facts.Service,
+            sized.Holds && carried
+        );
+        return judging.Class(Length.FromMillimeters(judged.RequiredWallMm!.Value), strength);
     }
 
     private static Objection? Sized(IRepairMethod method, SizeRepair ask)

@@ -17,11 +17,13 @@ internal sealed record Look(DateTimeOffset At, bool Dry, bool Thickness);
 /// <param name="Signed">The classes signed, without age, from when each held; the first from before the start.</param>
 /// <param name="Looks">Visits made.</param>
 /// <param name="InService">Life of the repair; nothing for a bare or contained defect, which has looks but no life.</param>
+/// <param name="RestsFrom">From when looks rest: failed, or the line out of service. Nothing while they run.</param>
 internal sealed record CourseFacts(
     DateTimeOffset Start,
     IReadOnlyList<Since<RiskRank>> Signed,
     IReadOnlyList<Look> Looks,
-    LifeFacts? InService
+    LifeFacts? InService,
+    DateTimeOffset? RestsFrom = null
 );
 
 /// <summary>The life of a repair in service.</summary>

@@ -39,8 +39,15 @@ internal sealed class CourseWalk(CourseFacts facts)
         return new(turns, look!.Value.Due, look.Value.Overdue, planned, thickness, secondMisses);
     }
 
+    // While looks rest none is missed.
     private LookState Looks(DateTimeOffset now) =>
-        LookSeries.At(facts.Start, FirstLook, looks, [.. facts.Looks.Select(l => l.At)], now);
+        LookSeries.At(
+            facts.Start,
+            FirstLook,
+            looks,
+            [.. facts.Looks.Select(l => l.At)],
+            facts.RestsFrom < now ? facts.RestsFrom.Value : now
+        );
 
     private LookState Thicknesses(DateTimeOffset now) =>
         LookSeries.At(
