@@ -14,8 +14,13 @@ public static class MethodCatalogue
 {
     private static readonly (IRepairMethod Method, string Restores)[] Entries =
     [
+        (new Replacement.Replacement(), "replaces the pipe: the first choice wherever the line can be taken out"),
+        (new WeldedSleeve.WeldedSleeve(), "carries pressure, and with welded ends the end load"),
         (new LaminateWrap.LaminateWrap(), "carries hoop and end load while resin and bond last"),
+        (new BoltedClamp.BoltedClamp(), "holds pressure; end load only with a restraint"),
+        (new WeldedPatch.WeldedPatch(), "covers a pit; the pipe must carry the rest"),
         (new BandedPatch.BandedPatch(), "seals only; the pipe must carry the rest"),
+        (new Plug.Plug(), "stops one small hole; a patch goes over it"),
     ];
 
     /// <summary>All methods, in the order of preference.</summary>

@@ -47,9 +47,11 @@ internal static class PipeFacts
             : defect.SoundWallBeside.Millimeters;
 
     /// <summary>End load the ring carries at the allowable stress, the girth under the damage left out, kN.</summary>
-    public static double AxialCapacityKn(Pipe pipe, Defect defect)
+    public static double AxialCapacityKn(Pipe pipe, Defect defect) => AxialCapacityKn(pipe, defect, RingWallMm(defect));
+
+    /// <summary>The same for a ring of another wall.</summary>
+    public static double AxialCapacityKn(Pipe pipe, Defect defect, double t)
     {
-        var t = RingWallMm(defect);
         var lost = defect.Kind == DefectKind.GeneralThinning && !defect.ThroughWall ? 0 : ShareOfGirth(pipe, defect);
         var area = Math.PI * (pipe.OutsideDiameter.Millimeters - t) * t * (1 - lost);
         return area * pipe.AllowableStress.Megapascals / 1000;
@@ -65,9 +67,9 @@ internal static class PipeFacts
         ArgumentNullException.ThrowIfNull(pipe);
         ArgumentNullException.ThrowIfNull(defect);
         ArgumentNullException.ThrowIfNull(service);
-        var D = Require.Between("outsideDiameterMm", pipe.OutsideDiameter.Millimeters, 1, 20_000);
+        var D = Require.Between("outsideDiameterMm", pipe.OutsideDiameter.Millimeters, 1, 10_000);
         var t = Require.Between("wallThicknessMm", pipe.NominalWall.Millimeters, 0, 0.499 * D);
-        Require.Positive("allowableStressMpa", pipe.AllowableStress.Megapascals);
+        Require.Between("allowableStressMpa", pipe.AllowableStress.Megapascals, 0.1, 10_000);
         Require.Between("qualityFactor", pipe.QualityFactor, 0.01, 1);
         var thickest = t > 0 ? 1.25 * t : 0.499 * D;
         Require.Between("remainingWallMm", defect.RemainingWall.Millimeters, 0, thickest);
@@ -79,12 +81,14 @@ internal static class PipeFacts
         CheckService(service);
     }
 
-    /// <summary>Refuses to size on a wall, a hole or a fluid that nobody knows.</summary>
-    public static void CheckToSize(Readings readings)
+    /// <summary>Refuses to size on a wall or a hole that nobody measured; what is cut out need not be known.</summary>
+    public static void CheckToSize(Readings readings, bool damageIsCutOut)
     {
         ArgumentNullException.ThrowIfNull(readings);
         Check(readings.Pipe, readings.Defect, readings.Service);
         Require.Positive("wallThicknessMm", readings.Pipe.NominalWall.Millimeters);
+        if (damageIsCutOut)
+            return;
         Require.Positive("soundWallBesideMm", readings.Defect.SoundWallBeside.Millimeters);
         if (readings.Defect.ThroughWall)
             Require.Positive("holeDiameterMm", readings.Defect.HoleDiameter.Millimeters);

@@ -11,9 +11,9 @@ internal sealed class Sheet
     private readonly IRepairMethod method;
     private readonly InputReader input;
 
-    public Sheet(IRepairMethod method, Readings readings)
+    public Sheet(IRepairMethod method, Readings readings, bool damageIsCutOut = false)
     {
-        PipeFacts.CheckToSize(readings);
+        PipeFacts.CheckToSize(readings, damageIsCutOut);
         this.method = method;
         Readings = readings;
         input = new InputReader(method.Inputs, readings, Working, Findings);

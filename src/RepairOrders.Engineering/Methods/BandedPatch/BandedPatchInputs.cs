@@ -22,26 +22,8 @@ internal static class BandedPatchInputs
 
     private static Input[] Load =>
         [
-            new(
-                "pressureBar",
-                "P",
-                "Greatest pressure at the patch: operating, surge, static head; 0 takes the design pressure",
-                "bar",
-                0,
-                100,
-                0,
-                Sources.Chosen
-            ),
-            new(
-                "testPressureBar",
-                "Pt",
-                "Test pressure after fitting; 0 tests at the pressure above",
-                "bar",
-                0,
-                100,
-                0,
-                Sources.Chosen
-            ),
+            CommonInputs.Pressure(100),
+            CommonInputs.TestPressure(100),
             new(
                 "fitTemperatureC",
                 "T1",
@@ -246,7 +228,7 @@ internal static class BandedPatchInputs
             new("setForLoadH", "h set", "Set for load", "h", 0.05, 240, 0.25, Tack),
             new("fullHardnessH", "h full", "Full hardness", "h", 0.1, 1000, 24, Clause.CommonPractice),
             new("cureReferenceC", "T ref", "Temperature both times are stated at", "°C", 5, 60, 30, Tack),
-            new("designLifeDays", "life", "Design life", "d", 1, 730, 90, Expedient),
+            CommonInputs.DesignLifeDays(90, 730, Expedient),
         ];
 
     private static Clause Annealed => new("ASTM A240, annealed 304 and 316", "minimum yield");

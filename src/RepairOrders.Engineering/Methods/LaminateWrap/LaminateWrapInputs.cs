@@ -13,26 +13,8 @@ internal static class LaminateWrapInputs
 
     private static Input[] Load =>
         [
-            new(
-                "pressureBar",
-                "P",
-                "Greatest pressure at the repair: operating, surge, static head; 0 takes the design pressure",
-                "bar",
-                0,
-                400,
-                0,
-                Sources.Chosen
-            ),
-            new(
-                "testPressureBar",
-                "Pt",
-                "Test pressure; 0 tests at the pressure above",
-                "bar",
-                0,
-                400,
-                0,
-                Sources.Chosen
-            ),
+            CommonInputs.Pressure(400),
+            CommonInputs.TestPressure(400),
             new(
                 "temperatureC",
                 "Td",
@@ -52,16 +34,7 @@ internal static class LaminateWrapInputs
 
     private static Input[] Damage =>
         [
-            new(
-                "growthMmPerYear",
-                "CR",
-                "Growth of the damage under the repair",
-                "mm/year",
-                0,
-                20,
-                0,
-                Judged("the cause is stopped")
-            ),
+            CommonInputs.Growth,
             new(
                 "holeAtEndMm",
                 "d",
