@@ -11,7 +11,7 @@ internal sealed record PatchBands(int Count, int Needed, int Fit, double PlateLe
     public bool Holds => Needed <= Count && Count <= Fit;
 
     /// <summary>
-    /// The fewest bands that hold and keep the plate from bending too far. Beyond one band more than fits on the least plate
+    /// The fewest bands that hold and keep the plate from bending too far; where it bends anyway, the most that hold. Beyond one band more than fits on the least plate
     /// nothing is won: the load grows with the plate.
     /// </summary>
     public static PatchBands Lay(
@@ -30,7 +30,7 @@ internal sealed record PatchBands(int Count, int Needed, int Fit, double PlateLe
             var bands = With(n);
             if (bands.Holds && bands.Bending(p) <= 2.0 / 3 * s["plateYieldMpa"])
                 return bands;
-            enough ??= bands.Holds ? bands : null;
+            enough = bands.Holds ? bands : enough;
         }
         return enough ?? With(most);
 
