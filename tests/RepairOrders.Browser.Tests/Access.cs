@@ -17,7 +17,7 @@ public sealed class Access(Service service)
         await page.FillAsync("#name", "tove");
         await page.FillAsync("#password", "not the password");
         await page.ClickAsync("button[type=submit]");
-        await Assertions.Expect(page.Locator("[role=alert]")).ToContainTextAsync("Name or password is wrong");
+        await Assertions.Expect(page.Locator(".sign-in [role=alert]")).ToContainTextAsync("Name or password is wrong");
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Bunit;
+using Microsoft.AspNetCore.Components;
 using RepairOrders.Contract;
 using RepairOrders.Ui.Forms;
 
@@ -10,6 +11,7 @@ public sealed class AskFormTests : BunitContext
 
     public AskFormTests()
     {
+        SetRendererInfo(new RendererInfo("Server", isInteractive: true));
         var keeper = JSInterop.SetupModule("/_content/RepairOrders.Ui/drafts.js");
         keeper.Setup<Dictionary<string, string>?>("read", _ => true).SetResult(null);
         keeper.SetupVoid("keep", _ => true).SetVoidResult();

@@ -8,7 +8,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace RepairOrders.Api.Store.Migrations
 {
     /// <inheritdoc />
-    public partial class First : Migration
+    internal partial class First : Migration
     {
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
