@@ -86,7 +86,7 @@ public sealed class Service : IAsyncLifetime
         await page.FillAsync("#name", name);
         await page.FillAsync("#password", PasswordOf(name));
         await page.ClickAsync("button[type=submit]");
-        await page.WaitForURLAsync("**/register");
+        await page.Locator("header nav").WaitForAsync();
         return page;
     }
 
