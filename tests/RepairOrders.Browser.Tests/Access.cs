@@ -41,7 +41,7 @@ public sealed class Access(Service service)
         var page = await service.SignIn(service.Both, "mara", width, dark);
         await page.GotoAsync(new Uri(service.Both, path).ToString());
         // The interactive head takes over some milliseconds after the prerendered one.
-        await page.WaitForFunctionAsync("document.title.length > 0 && window.Blazor !== undefined");
+        await Assertions.Expect(page).ToHaveTitleAsync(new System.Text.RegularExpressions.Regex("."));
         await page.WaitForTimeoutAsync(500);
         var found = await page.RunAxe();
         found.Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}").ShouldBeEmpty();
