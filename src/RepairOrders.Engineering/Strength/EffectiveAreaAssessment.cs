@@ -20,7 +20,7 @@ public static partial class EffectiveArea
     /// <remarks>
     /// <para>Formula: see <see cref="Weakest"/>; PF = 2 SF t / D; PS = PF / n.</para>
     /// <para>Symbols: those of <see cref="Weakest"/>; n safety factor, -.</para>
-    /// <para>Validity: that of <see cref="Weakest"/> and <see cref="FlowStress.Of"/>. One reading is no profile: a short loss is refused; a long one (z &gt; 20), or one whose profile misses the deepest reading, is taken as a rectangle of the greatest depth.</para>
+    /// <para>Validity: that of <see cref="Weakest"/> and <see cref="FlowStress.Of"/>. One reading is no profile: a short loss is refused; a long one (z &gt; 20), or one whose profile misses the deepest reading or a part of the length, is taken as a rectangle of the greatest depth.</para>
     /// <para>Reference: ASME B31G-2012, 2.3 (from memory).</para>
     /// </remarks>
     /// <param name="strengthCase">The case.</param>
@@ -68,12 +68,18 @@ public static partial class EffectiveArea
             : null;
     }
 
-    /// <summary>The loss has a profile, and it runs through the deepest place that was measured.</summary>
+    /// <summary>The loss has a profile that runs through the deepest place measured and covers its length.</summary>
     internal static bool IsProfiled(MetalLoss loss) =>
-        loss.Profile is { } profile && profile.Deepest.Millimeters >= loss.Depth.Millimeters * (1 - 1e-9);
+        loss.Profile is { } profile && !MissesDeepest(profile, loss) && !IsShort(profile, loss);
 
-    // A profile that misses the deepest place has measured less than a single reading: the greatest depth over the whole
-    // length is never weaker-looking than any profile under it.
+    private static bool MissesDeepest(RiverBottom profile, MetalLoss loss) =>
+        profile.Deepest.Millimeters < loss.Depth.Millimeters * (1 - 1e-9);
+
+    private static bool IsShort(RiverBottom profile, MetalLoss loss) =>
+        profile.Span.Millimeters < 0.95 * loss.AxialLength.Millimeters;
+
+    // A profile that misses the deepest place or a part of the length has measured less than a single reading: the greatest
+    // depth over the whole length never looks stronger than any profile under it.
     private static RiverBottom? ProfileOf(MetalLoss loss, double D, double t, double d, double L) =>
         IsProfiled(loss) ? loss.Profile
         : loss.Profile is not null || L * L / (D * t) > 20 ? RiverBottom.Of([0, L], [d, d])
@@ -145,7 +151,7 @@ public static partial class EffectiveArea
         var share = weakest.AreaMm2 / Math.Max(1e-9, weakest.LengthMm * profile.Deepest.Millimeters);
         return !IsProfiled(loss)
             ? Text(
-                $"No profile through the deepest place: the greatest depth over the whole length of {whole:0} mm; flow stress {Sflow:0} MPa."
+                $"No profile of the whole loss: the greatest depth over the whole length of {whole:0} mm; flow stress {Sflow:0} MPa."
             )
             : Text(
                 $"The measured area, {share:0.00} of the greatest depth over the weakest {weakest.LengthMm:0} of {whole:0} mm; flow stress {Sflow:0} MPa."
@@ -158,7 +164,7 @@ public static partial class EffectiveArea
         {
             yield break;
         }
-        if (!IsProfiled(loss))
+        if (MissesDeepest(profile, loss))
         {
             var (deepest, d) = (profile.Deepest.Millimeters, loss.Depth.Millimeters);
             yield return new(
@@ -199,12 +205,14 @@ public static partial class EffectiveArea
                 ProfileRule
             );
         }
-        if (profile.Span.Millimeters < 0.95 * L)
+        if (IsShort(profile, loss))
         {
             yield return new(
                 "profile-short",
                 Severity.Watch,
-                Text($"The profile covers {profile.Span.Millimeters:0} of {L:0} mm."),
+                Text(
+                    $"The profile covers {profile.Span.Millimeters:0} of {L:0} mm; the greatest depth over the whole length is used instead."
+                ),
                 profile.Span.Millimeters,
                 L,
                 "mm",

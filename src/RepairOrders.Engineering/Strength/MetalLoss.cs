@@ -60,7 +60,21 @@ public sealed class RiverBottom
     private readonly double[] x;
     private readonly double[] d;
 
-    private RiverBottom(double[] x, double[] d) => (this.x, this.d) = (x, d);
+    private readonly double deepest;
+    private readonly double shallowest;
+
+    private RiverBottom(double[] x, double[] d)
+    {
+        (this.x, this.d) = (x, d);
+        deepest = d.Max();
+        // The ends stand at the edge of the loss; with two points there are only ends.
+        var inside = d.Length > 2 ? d.AsSpan(1, d.Length - 2) : d;
+        shallowest = inside[0];
+        foreach (var depth in inside)
+        {
+            shallowest = Math.Min(shallowest, depth);
+        }
+    }
 
     /// <summary>Positions, strictly increasing, mm.</summary>
     public ReadOnlySpan<double> PositionsMm => x;
@@ -69,7 +83,7 @@ public sealed class RiverBottom
     public ReadOnlySpan<double> DepthsMm => d;
 
     /// <summary>Greatest depth.</summary>
-    public Length Deepest => Length.FromMillimeters(d.Max());
+    public Length Deepest => Length.FromMillimeters(deepest);
 
     /// <summary>Distance from the first to the last point.</summary>
     public Length Span => Length.FromMillimeters(x[^1] - x[0]);
@@ -81,15 +95,13 @@ public sealed class RiverBottom
     /// Spread of the depths between the two ends, as a share of the greatest: 0 for a flat patch. The ends are left out, for
     /// they stand at the edge of the loss; with two points there are only ends, and they count.
     /// </summary>
-    public double DepthVariation => d.Max() > 0 ? Math.Max(0, 1 - Shallowest / d.Max()) : 0;
+    public double DepthVariation => deepest > 0 ? Math.Max(0, 1 - shallowest / deepest) : 0;
 
     /// <summary>
     /// Depth of the flat part: the shallowest place between the ends over 0.85, at most the greatest depth. It is the greatest
     /// depth where the profile varies by less than 15 %, and no place made deeper makes it less.
     /// </summary>
-    public Length FlatDepth => Length.FromMillimeters(Math.Min(d.Max(), Shallowest / 0.85));
-
-    private double Shallowest => d.Length > 2 ? d.Skip(1).SkipLast(1).Min() : d.Min();
+    public Length FlatDepth => Length.FromMillimeters(Math.Min(deepest, shallowest / 0.85));
 
     /// <summary>Makes a profile; readings at one position are merged into the deepest.</summary>
     /// <param name="points">Points in the order of their positions.</param>
@@ -122,4 +134,20 @@ public sealed class RiverBottom
         EffectiveArea.Check(positionsMm, depthsMm, 1e9);
         return new(positionsMm.ToArray(), depthsMm.ToArray());
     }
+
+    /// <summary>Mean depth over a length about the deepest place, as far as the profile goes, mm.</summary>
+    internal double AverageDepth(double length)
+    {
+        var centre = x[Array.IndexOf(d, deepest)];
+        var (from, to) = (Math.Max(x[0], centre - length / 2), Math.Min(x[^1], centre + length / 2));
+        var area = 0.0;
+        for (var i = 1; i < x.Length; i++)
+        {
+            var (a, b) = (Math.Max(x[i - 1], from), Math.Min(x[i], to));
+            area += b > a ? 0.5 * (b - a) * (Between(i, a) + Between(i, b)) : 0;
+        }
+        return area / (to - from);
+    }
+
+    private double Between(int i, double at) => d[i - 1] + (d[i] - d[i - 1]) * (at - x[i - 1]) / (x[i] - x[i - 1]);
 }

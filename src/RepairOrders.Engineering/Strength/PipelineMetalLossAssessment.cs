@@ -121,7 +121,7 @@ public static partial class PipelineMetalLoss
 
     /// <summary>A long patch that is flat, or not known not to be: 0.85 dL does not count for it.</summary>
     internal static bool IsLongAndFlat(MetalLoss loss, double z) =>
-        z > Jump && loss.Profile is not { DepthVariation: >= 0.15 };
+        z > Jump && !(EffectiveArea.IsProfiled(loss) && loss.Profile!.DepthVariation >= 0.15);
 
     /// <summary>M with its working.</summary>
     internal static double BulgingStep(Working working, double z) =>
@@ -207,7 +207,7 @@ public static partial class PipelineMetalLoss
         new(
             "long-flat-patch",
             Severity.Watch,
-            loss.Profile is { } profile
+            EffectiveArea.IsProfiled(loss) && loss.Profile is { } profile
                 ? Text(
                     $"The patch is long (z = {z:0.0}) and flat ({100 * profile.DepthVariation:0} % variation of depth): 0.85 dL does not count."
                 )

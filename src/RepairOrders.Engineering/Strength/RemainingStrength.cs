@@ -88,14 +88,16 @@ public static partial class RemainingStrength
 
     private static List<ComparedAnswer> Ranked(StrengthCase strengthCase, double z, bool tooDeep)
     {
-        var profiled = EffectiveArea.IsProfiled(strengthCase.Loss);
+        var effective = EffectiveArea.Assess(strengthCase);
+        // A profile stands in for Level 1 only where its own method applies.
+        var profiled = EffectiveArea.IsProfiled(strengthCase.Loss) && effective.Result.SafePressure is not null;
         var longAndFlat = PipelineMetalLoss.IsLongAndFlat(strengthCase.Loss, z);
         var thin = LocalThinArea.Assess(strengthCase);
         List<(Calculated<StrengthAnswer> Answer, AnswerStanding Standing)> answers =
         [
             (PipelineMetalLoss.AssessOriginal(strengthCase), StrengthRules.Original(profiled)),
             (PipelineMetalLoss.AssessModified(strengthCase), StrengthRules.Modified(profiled, longAndFlat)),
-            (EffectiveArea.Assess(strengthCase), AnswerStanding.Counts),
+            (effective, AnswerStanding.Counts),
             (thin, AnswerStanding.Counts),
         ];
         var alone = !answers.Exists(a =>

@@ -61,7 +61,7 @@ public static partial class RemainingStrength
         var corroded = CorrodedPipeSingleDefect.Predicted(strengthCase);
         var thin = LocalThinArea.Held(strengthCase);
 
-        var profiled = EffectiveArea.IsProfiled(strengthCase.Loss);
+        var profiled = EffectiveArea.IsProfiled(strengthCase.Loss) && effective is not null;
         var longAndFlat = PipelineMetalLoss.IsLongAndFlat(strengthCase.Loss, z);
         var least = new Least();
         if (StrengthRules.Credits(tooDeep, strengthCase.Plant is not null, thin is not null))

@@ -125,6 +125,17 @@ public sealed class Comparisons
         answer.Result.FailurePressure!.Value.Megapascals.ShouldBe(rectangle.Megapascals, 1e-12);
     }
 
+    [Fact]
+    public void A_profile_of_a_part_of_the_loss_is_taken_for_a_rectangle_of_the_whole()
+    {
+        var strengthCase = Profiled();
+        var longer = strengthCase with { Loss = strengthCase.Loss with { AxialLength = Mm(400) } };
+        var answer = EffectiveArea.Assess(longer);
+        answer.Findings.ShouldContain(f => f.Code == "profile-short");
+        var rectangle = EffectiveArea.FailurePressure([0, 400], [2.8, 2.8], Mm(611), Mm(8.2), Mpa(519));
+        answer.Result.FailurePressure!.Value.Megapascals.ShouldBe(rectangle.Megapascals, 1e-12);
+    }
+
     // API 579-1 Part 5 Level 1 (from memory), DN 150 schedule 40; the numbers are computed, none published was accessible.
     [Fact]
     public void Plant_piping_is_judged_by_its_own_method()
