@@ -3,7 +3,7 @@ using UnitsNet;
 namespace RepairOrders.Engineering.Strength;
 
 /// <summary>General metal loss, by API 579-1/ASME FFS-1 Part 4: when readings may be averaged, and over what length.</summary>
-public static class GeneralMetalLoss
+public static partial class GeneralMetalLoss
 {
     /// <summary>The greatest coefficient of variation at which point readings may be averaged.</summary>
     public const double GreatestVariation = 0.10;
