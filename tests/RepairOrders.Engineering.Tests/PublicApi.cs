@@ -21,6 +21,17 @@ public sealed class PublicApi
         File.ReadAllText(ApprovedPath()).ShouldBe(surface, "run with APPROVE=1 to approve the change");
     }
 
+    [Fact]
+    public void The_surface_is_written_out_member_by_member()
+    {
+        var lines = Surface().Split('\n');
+        lines.Length.ShouldBeGreaterThan(1000);
+        lines.ShouldContain(
+            "    static Length Barlow(Pressure pressure, Length outsideDiameter, Pressure allowableStress)"
+        );
+        lines.ShouldContain("    MetalFamily Metal");
+    }
+
     private static string ApprovedPath([CallerFilePath] string here = "") =>
         Path.Combine(Path.GetDirectoryName(here)!, "PublicApi.approved.txt");
 

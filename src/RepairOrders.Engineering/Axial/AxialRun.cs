@@ -129,11 +129,29 @@ internal sealed class AxialRun
             Length.FromMillimeters(round),
             axial.Pipe.AllowableStress
         );
+        var eta = working.Step(
+            "η",
+            "depth of the loss",
+            "1 − tmm/t",
+            $"1 − {t_mm}/{t_s}",
+            1 - t_mm / t_s,
+            "-",
+            NetSection
+        );
+        var theta = working.Step(
+            "θ",
+            "half its angle round the pipe",
+            "c/D",
+            $"{round}/{D}",
+            Math.Min(round / D, Math.PI),
+            "rad",
+            NetSection
+        );
         working.Step(
             "F_c",
             "end load the thinned wall bears",
             "S π (D − t) t (1 − (η θ + 2 asin(½ η sin θ))/π)",
-            $"S = {axial.Pipe.AllowableStress.Megapascals}, D = {D}, t = {t_s}, η = {1 - t_mm / t_s}, θ = {round / D}",
+            $"{axial.Pipe.AllowableStress.Megapascals} × π × ({D} − {t_s}) × {t_s} × (1 − ({eta} × {theta} + 2 asin(½ × {eta} × sin {theta}))/π)",
             capacity.Newtons,
             "N",
             NetSection
@@ -234,11 +252,15 @@ internal sealed class AxialRun
                 axial.OutsidePull
             )
             .Megapascals;
+        var (Z, A) = (
+            Math.PI * (Math.Pow(D, 4) - Math.Pow(Di.Millimeters, 4)) / (32 * D),
+            Math.PI * (D * D - Di.Millimeters * Di.Millimeters) / 4
+        );
         working.Step(
             "S_L",
             "longitudinal stress in the sound wall",
-            "P Di²/(Do² − Di²) + M/Z + F/A",
-            $"P = {axial.Pressure.Megapascals}, Do = {D}, Di = {D - 2 * t_s}",
+            "P Di²/(Do² − Di²) + M/Z + F/A, Z and A those of the wall",
+            $"{axial.Pressure.Megapascals} × {Di.Millimeters}²/({D}² − {Di.Millimeters}²) + {axial.BendingMoment.NewtonMeters * 1000}/{Z} + {axial.OutsidePull.Newtons}/{A}",
             still,
             "MPa",
             Sustained

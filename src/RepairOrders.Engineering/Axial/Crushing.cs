@@ -46,6 +46,7 @@ public static class Crushing
         "long circular tubes",
         Provenance.FromMemory
     );
+    private static readonly Clause Measured = new("measured", "", Provenance.Entered);
     private static readonly Clause Factors = new("factors 1.5 on yield, 3 on collapse", "", Provenance.OwnRule);
 
     /// <summary>Pressure from outside at which a long oval tube begins to yield.</summary>
@@ -135,11 +136,23 @@ public static class Crushing
             "MPa",
             Buckling
         );
+        var Sy = crushing.YieldStrength.Value.Megapascals;
+        var p_y = working.Step(
+            "p_y",
+            "yield, round",
+            "2 Sy t/D",
+            $"2 × {Sy} × {t}/{D}",
+            2 * Sy * t / D,
+            "MPa",
+            Buckling
+        );
+        var b = (p_y + (1 + 1.5 * ovality * D / t) * elastic.Megapascals) / 2;
+        working.Given("f", "ovality", ovality, "-", crushing.Ovality is null ? OvalityTaken().Source : Measured);
         working.Step(
             "p",
             "first yield, oval",
-            "p² − (p_y + (1 + 1.5 f D/t) p_e) p + p_y p_e = 0",
-            $"p_y = 2 × {crushing.YieldStrength.Value.Megapascals} × {t}/{D}, f = {ovality}",
+            "b − √(b² − p_y p_e), b = (p_y + (1 + 1.5 f D/t) p_e)/2",
+            $"{b} − √({b}² − {p_y} × {elastic.Megapascals})",
             oval.Megapascals,
             "MPa",
             Buckling

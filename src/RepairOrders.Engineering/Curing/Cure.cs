@@ -140,8 +140,8 @@ public static class Cure
 
         var all = TemperatureLog.Intervals([.. log, .. forecast]);
         var working = new Working();
-        var te = past.Sum(i => clock.Credit(i, working));
-        working.Step("te", "equivalent time", "Σ f·Δt", $"sum of the intervals above", te, "h", Rule);
+        var credits = past.Select(i => clock.Credit(i, working)).ToList();
+        var te = working.Step("te", "equivalent time", "Σ f·Δt", $"{Sum(credits)}", credits.Sum(), "h", Rule);
 
         var f = clock.Factor(log[^1].Temperature.DegreesCelsius);
         var progress = new CureProgress(
@@ -162,6 +162,12 @@ public static class Cure
         ];
         return new(progress, working, findings, Cautions);
     }
+
+    // A long log is not written out twice: its intervals stand above.
+    private static string Sum(List<double> credits) =>
+        credits.Count is > 0 and <= 24
+            ? string.Join(" + ", credits.Select(c => Text($"{c:G5}")))
+            : $"the {credits.Count} intervals above";
 
     private static Duration? Left(double hours, double f) =>
         hours == 0 ? Duration.Zero
@@ -284,7 +290,7 @@ public static class Cure
                     "f",
                     "rate factor",
                     law.Symbols,
-                    $"T = {Math.Min(T, testedGreatest + CarryK)}, Tref = {data.Reference.DegreesCelsius}",
+                    law.Numbers(Math.Min(T, testedGreatest + CarryK), data.Reference.DegreesCelsius),
                     f,
                     "-",
                     law.Source
@@ -301,6 +307,8 @@ public static class Cure
             }
 
             var f = Factor(interval.Mean.DegreesCelsius);
+            if (working is not null)
+                Step(working, interval.Mean.DegreesCelsius);
             working?.Step(
                 "Δte",
                 Text($"interval at {interval.Mean.DegreesCelsius:F1} °C"),

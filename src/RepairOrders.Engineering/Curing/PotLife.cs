@@ -78,7 +78,7 @@ public static class PotLife
             "f",
             "rate factor",
             law.Symbols,
-            $"T = {counted}, Tref = {Tref}",
+            law.Numbers(counted, Tref),
             law.Factor(Temperature.FromDegreesCelsius(counted), data.Reference),
             "-",
             law.Source

@@ -21,6 +21,9 @@ public abstract record RateLaw
     /// <returns>Rate factor, -.</returns>
     /// <exception cref="ImpossibleInputException">A temperature or a constant out of range.</exception>
     public abstract double Factor(Temperature at, Temperature reference);
+
+    // The formula with the numbers of one temperature put in.
+    internal abstract FormattableString Numbers(double T, double Tref);
 }
 
 /// <summary>The ten-degree rule, with one ratio below the reference and one above.</summary>
@@ -53,6 +56,9 @@ public sealed record Q10Law(double Below, double Above) : RateLaw
     /// <inheritdoc/>
     public override double Factor(Temperature at, Temperature reference) =>
         CureRate.ByQ10(at, reference, at < reference ? Below : Above);
+
+    internal override FormattableString Numbers(double T, double Tref) =>
+        $"{(T < Tref ? Below : Above)}^(({T} − {Tref})/10)";
 }
 
 /// <summary>The law of Arrhenius with the material's own activation energy.</summary>
@@ -61,6 +67,9 @@ public sealed record ArrheniusLaw(MolarEnergy ActivationEnergy) : RateLaw
 {
     /// <inheritdoc/>
     public override Clause Source => new("the material's data", "activation energy", Provenance.Entered);
+
+    internal override FormattableString Numbers(double T, double Tref) =>
+        $"exp({ActivationEnergy.JoulesPerMole}/8.3145 × (1/{Tref + 273.15:G7} − 1/{T + 273.15:G7}))";
 
     /// <inheritdoc/>
     public override string Symbols =>

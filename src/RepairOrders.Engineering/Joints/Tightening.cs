@@ -116,7 +116,8 @@ public static class Tightening
         var F = new { Low = Preload(torque, nutFactorHigh, diameter), High = Preload(torque, nutFactorLow, diameter) };
         var least = ForPreload(needed, nutFactorHigh, diameter);
         var most = ForPreload(allowed, nutFactorLow, diameter);
-        var working = Working(torque, diameter, nutFactorLow, nutFactorHigh, F.Low, F.High, least, most);
+        var window = new Window(nutFactorLow, nutFactorHigh, needed, allowed);
+        var working = Working(torque, diameter, window, F.Low, F.High, least, most);
         Finding[] findings =
         [
             Finding.AtLeast("preload-low", "Low estimate of the preload", F.Low.Newtons, needed.Newtons, "N", Scatter),
@@ -137,37 +138,44 @@ public static class Tightening
         );
     }
 
+    private static Clause Entered => new("as given", "", Provenance.Entered);
+
     private static Clause Scatter => new("Shigley, Mechanical Engineering Design, 9th ed.", "eq. 8-27");
+
+    private sealed record Window(double Low, double High, Force Needed, Force Allowed);
 
     private static Working Working(
         Torque torque,
         Length diameter,
-        double low,
-        double high,
+        Window window,
         Force least,
         Force most,
         Torque from,
         Torque to
     )
     {
-        var (M, d) = (torque.NewtonMeters, diameter.Millimeters);
         var w = new Working();
+        var M = w.Given("M", "torque that is set", torque.NewtonMeters, "N m", Entered);
+        var d = w.Given("d", "nominal diameter of the screw", diameter.Millimeters, "mm", Entered);
+        var (low, high) = (window.Low, window.High);
+        w.Given("K low", "least nut factor of the lubricant in hand", low, "-", Entered);
+        w.Given("K high", "greatest nut factor", high, "-", Entered);
         w.Step("F low", "preload, high nut factor", "M/(K d)", $"{M}/({high} × {d}/1000)", least.Newtons, "N", Scatter);
         w.Step("F high", "preload, low nut factor", "M/(K d)", $"{M}/({low} × {d}/1000)", most.Newtons, "N", Scatter);
         w.Step(
             "M least",
-            "torque needed",
-            "K high d F",
-            $"{high} × {d}/1000 × F needed",
+            "torque that surely gives the preload needed",
+            "K high d F needed",
+            $"{high} × {d}/1000 × {window.Needed.Newtons}",
             from.NewtonMeters,
             "N m",
             Scatter
         );
         w.Step(
             "M most",
-            "torque allowed",
-            "K low d F",
-            $"{low} × {d}/1000 × F allowed",
+            "torque that surely keeps the preload allowed",
+            "K low d F allowed",
+            $"{low} × {d}/1000 × {window.Allowed.Newtons}",
             to.NewtonMeters,
             "N m",
             Scatter

@@ -176,7 +176,10 @@ public static class Leak
             choked
                 ? "Cd·A·P0·√(k/(Z·R·T))·(2/(k + 1))^((k + 1)/(2(k − 1)))"
                 : "Cd·A·P0·√(2k/((k − 1)·Z·R·T)·(r^(2/k) − r^((k + 1)/k)))",
-            $"Cd = {leak.Cd}, A = {leak.A} × 10⁻⁶, P0 = {leak.P0} × 10⁵, k = {k}, Z = {Z}, R = {R}, T = {T}",
+            choked
+                ? $"{leak.Cd} × {leak.A} × 10⁻⁶ × {leak.P0} × 10⁵ × √({k}/({Z} × {R} × {T})) × (2/({k} + 1))^(({k} + 1)/(2({k} − 1)))"
+                : (FormattableString)
+                    $"{leak.Cd} × {leak.A} × 10⁻⁶ × {leak.P0} × 10⁵ × √(2 × {k}/(({k} − 1) × {Z} × {R} × {T}) × ({r}^(2/{k}) − {r}^(({k} + 1)/{k})))",
             flow.KilogramsPerSecond,
             "kg/s",
             Nozzle
@@ -268,6 +271,18 @@ public static class Leak
         }
 
         var psat = Require.Between("vapourPressureBarAbs", vapour.Bars, 0, 1e4);
+        if (psat > leak.P0)
+            yield return new(
+                "boils-inside",
+                Severity.Fail,
+                Text(
+                    $"Vapour pressure {psat:G4} bar absolute is above the {leak.P0:G4} bar absolute inside: it boils in the pipe and is no liquid there."
+                ),
+                psat,
+                leak.P0,
+                "bar abs",
+                Torricelli
+            );
         yield return psat > leak.Pb
             ? new(
                 "flashes",

@@ -59,8 +59,25 @@ internal static class OutlivingInput
         working.Given("s_w", "standard deviation of a reading", model.ReadingSpread, "mm", Given);
         working.Given("r", "mean rate; lognormal, steady in time", ask.Rate.MillimetresPerYear(), "mm/y", Given);
         working.Given("s_r", "standard deviation of the rate", ask.RateSpread.MillimetresPerYear(), "mm/y", Given);
-        working.Given("σ", "log-standard deviation of the rate, √(ln(1 + (s_r/r)²))", model.RateSigma, "-", Assumed);
-        working.Given("μ", "log-mean of the rate, ln r − σ²/2", model.RateMu, "-", Assumed);
+        var (r, s_r) = (ask.Rate.MillimetresPerYear(), ask.RateSpread.MillimetresPerYear());
+        working.Step(
+            "σ",
+            "log-standard deviation of the rate",
+            "√(ln(1 + (s_r/r)²))",
+            $"√(ln(1 + ({s_r}/{r})²))",
+            model.RateSigma,
+            "-",
+            Assumed
+        );
+        working.Step(
+            "μ",
+            "log-mean of the rate",
+            "ln r − σ²/2",
+            $"ln {r} − {model.RateSigma}²/2",
+            model.RateMu,
+            "-",
+            Assumed
+        );
         working.Given("ρ", "correlation of true wall and true rate", model.Correlation, "-", Assumed);
         working.Given("t_req", "wall needed", model.RequiredWall, "mm", Given);
         if (ask.Strength is { } need)

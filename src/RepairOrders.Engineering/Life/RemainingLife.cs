@@ -129,9 +129,9 @@ public static class RemainingLife
         }
 
         var thickness = Interval(remaining, interval.ThicknessYears);
-        Note(working, thickness, "thickness interval", interval.ThicknessYears, interval.Source);
+        Note(working, thickness, remaining, "thickness interval", interval.ThicknessYears, interval.Source);
         var visual = Interval(remaining, interval.VisualYears);
-        Note(working, visual, "outside look interval", interval.VisualYears, interval.Source);
+        Note(working, visual, remaining, "outside look interval", interval.VisualYears, interval.Source);
         return new(
             new(
                 remaining,
@@ -199,7 +199,14 @@ public static class RemainingLife
         }
     }
 
-    private static void Note(Working working, Duration? value, string words, double? classMaximum, Clause source)
+    private static void Note(
+        Working working,
+        Duration? value,
+        Duration? remaining,
+        string words,
+        double? classMaximum,
+        Clause source
+    )
     {
         if (value is not { } interval)
         {
@@ -209,7 +216,13 @@ public static class RemainingLife
             "interval",
             words,
             "min(RL/2, class maximum)",
-            $"class maximum {(classMaximum is { } years ? Invariant($"{years:G3} y") : "optional")}",
+            (remaining?.Days / CorrosionRate.DaysPerYear, classMaximum) switch
+            {
+                ({ } RL, { } most) => $"min({RL}/2, {most})",
+                ({ } RL, null) => (FormattableString)$"{RL}/2; the class sets none",
+                (_, { } most) => $"{most}; no life sets one",
+                _ => $"none",
+            },
             interval.Days / CorrosionRate.DaysPerYear,
             "y",
             source

@@ -80,9 +80,28 @@ public sealed record RevisitBound(Duration Value, BoundTerm Governing, IReadOnly
         var working = new Working();
         foreach (var bound in bounds)
         {
-            working.Given("next", bound.Words, bound.Value.Days, "d", bound.IsDefault ? Default : Rule);
+            Note(working, bound);
         }
+        working.Step(
+            "next",
+            "longest time to the next revisit",
+            "the least of them",
+            $"min({string.Join(", ", bounds.Select(b => Invariant($"{b.Value.Days:G5}")))})",
+            least.Value.Days,
+            "d",
+            Rule
+        );
         return new(new(least.Value, least, bounds), [.. working], [.. Findings(bounds)], []);
+    }
+
+    private static void Note(Working working, BoundTerm bound)
+    {
+        var source = bound.IsDefault ? Default : Rule;
+        var halved = !bound.IsDefault && Array.Exists(Rows, r => r.Code == bound.Code && r.Share < 1);
+        if (halved)
+            working.Step("T/2", bound.Words, "T/2", $"{2 * bound.Value.Days}/2", bound.Value.Days, "d", source);
+        else
+            working.Given("T", bound.Words, bound.Value.Days, "d", source);
     }
 
     private static Dictionary<string, RevisitTerm> ByCode(IReadOnlyList<RevisitTerm> terms)

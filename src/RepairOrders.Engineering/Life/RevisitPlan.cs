@@ -109,9 +109,32 @@ public sealed record RevisitPlan(
         var first = Least(new(Positive("firstLook", ask.Duties.FirstLook), "class table"), look);
 
         var working = new Working();
-        Note(working, "look", "interval of looks", "min(class, approved life/4, bound)", look);
-        Note(working, "thickness", "interval of thickness readings", "min(class, RL/2, bound)", thickness);
-        Note(working, "first look", "time to the first look", "min(class first look, look)", first);
+        var (classLook, life) = (ask.Duties.Look.TotalDays, ask.RemainingLife?.Days ?? 0);
+        var classThickness = ask.Duties.Thickness.TotalDays;
+        Note(
+            working,
+            ("look", "interval of looks", "min(class, approved life/4, bound)"),
+            $"min({classLook}, {approved.TotalDays}/4, {bound.TotalDays})",
+            look
+        );
+        Note(
+            working,
+            (
+                "thickness",
+                "interval of thickness readings",
+                life > 0 ? "min(class, RL/2, bound)" : "min(class/2, bound)"
+            ),
+            life > 0
+                ? $"min({classThickness}, {life}/2, {bound.TotalDays})"
+                : (FormattableString)$"min({classThickness}/2, {bound.TotalDays})",
+            thickness
+        );
+        Note(
+            working,
+            ("first look", "time to the first look", "min(class first look, look)"),
+            $"min({ask.Duties.FirstLook.TotalDays}, {look.Value.TotalDays})",
+            first
+        );
         return new(
             new(
                 look,
@@ -157,8 +180,13 @@ public sealed record RevisitPlan(
         }
     }
 
-    private static void Note(Working working, string symbol, string words, string formula, Governed value) =>
-        working.Step(symbol, words, formula, $"set by {value.By}", value.Value.TotalDays, "d", Rule);
+    private static void Note(
+        Working working,
+        (string Symbol, string Words, string Formula) step,
+        FormattableString numbers,
+        Governed value
+    ) =>
+        working.Step(step.Symbol, $"{step.Words}: {value.By}", step.Formula, numbers, value.Value.TotalDays, "d", Rule);
 
     private static Governed Least(params ReadOnlySpan<Governed> terms)
     {

@@ -142,9 +142,59 @@ internal static class CommonLimits
             );
     }
 
+    /// <summary>Metal so cold that it may be brittle, or so hot that it creeps: the wall formulae end there.</summary>
+    public static IEnumerable<Finding> MetalTemperature(Pipe pipe, Service service)
+    {
+        const double coldest = -29;
+        var ferritic = pipe.Metal is MetalFamily.CarbonSteel or MetalFamily.LowAlloySteel or MetalFamily.OtherStainless;
+        if (ferritic && service.OperatingTemperature.DegreesCelsius < coldest)
+            yield return Finding.AtLeast(
+                "brittle-temperature",
+                "Operating temperature of a steel that may be brittle",
+                service.OperatingTemperature.DegreesCelsius,
+                coldest,
+                "°C",
+                Sources.OutsideFormulae
+            );
+        if (CreepStartsC(pipe.Metal) is { } creep && service.OperatingTemperature.DegreesCelsius > creep)
+            yield return Finding.AtMost(
+                "creep-range",
+                "Operating temperature",
+                service.OperatingTemperature.DegreesCelsius,
+                creep,
+                "°C",
+                Sources.OutsideFormulae
+            );
+    }
+
+    private static double? CreepStartsC(MetalFamily metal) =>
+        metal switch
+        {
+            MetalFamily.CarbonSteel => 370,
+            MetalFamily.LowAlloySteel => 455,
+            MetalFamily.AusteniticStainless => 510,
+            _ => null,
+        };
+
+    /// <summary>Steam hot and hard enough to scald through a failed seal.</summary>
+    public static IEnumerable<Finding> Steam(Service service)
+    {
+        if (service.State == FluidState.Steam)
+            yield return Finding.AtMost(
+                "steam-pressure",
+                "Steam pressure",
+                service.OperatingPressure.Bars,
+                7,
+                "bar",
+                Sources.SteamClass
+            );
+    }
+
     /// <summary>Replacement comes first on safety-critical pipe; an unknown cause needs the wall mapped.</summary>
     public static IEnumerable<Finding> Review(Pipe pipe, Defect defect, Service service)
     {
+        foreach (var finding in MetalTemperature(pipe, service))
+            yield return finding;
         if (service.SafetyCritical)
             yield return Finding.Watch(
                 "replace-first",

@@ -38,16 +38,28 @@ public static class MethodCatalogue
     /// <param name="pipe">The pipe; a nominal wall of 0 stands for one not known.</param>
     /// <param name="defect">The defect; a wall of 0 stands for one not measured.</param>
     /// <param name="service">The service; an empty fluid stands for one not known.</param>
+    /// <param name="regime">The rules the pipe stands under beside those of the method; their findings are added to every claim.</param>
     /// <returns>A claim of each method, ranked, with the reason of its place.</returns>
     /// <exception cref="ImpossibleInputException">A value no pipe can have.</exception>
-    public static IReadOnlyList<RankedClaim> Claims(Pipe pipe, Defect defect, Service service) =>
+    public static IReadOnlyList<RankedClaim> Claims(
+        Pipe pipe,
+        Defect defect,
+        Service service,
+        Regime regime = Regime.Plant
+    ) =>
         [
             .. Entries
-                .Select((e, order) => (Claim: e.Method.Claims(pipe, defect, service), e.Restores, Order: order))
+                .Select((e, order) => (Claim: Under(regime, e.Method, pipe, defect, service), e.Restores, Order: order))
                 .OrderBy(c => Standing(c.Claim))
                 .ThenBy(c => c.Order)
                 .Select((c, i) => new RankedClaim(i + 1, c.Claim, $"{Words(c.Claim)}; {c.Restores}.")),
         ];
+
+    private static Claim Under(Regime regime, IRepairMethod method, Pipe pipe, Defect defect, Service service)
+    {
+        var claim = method.Claims(pipe, defect, service);
+        return claim with { Findings = [.. claim.Findings, .. RegimeLimits.Of(regime, pipe, defect, service)] };
+    }
 
     private static int Standing(Claim claim) =>
         claim.Barred ? 2

@@ -49,10 +49,14 @@ internal static class PipeFacts
     /// <summary>End load the ring carries at the allowable stress, the girth under the damage left out, kN.</summary>
     public static double AxialCapacityKn(Pipe pipe, Defect defect) => AxialCapacityKn(pipe, defect, RingWallMm(defect));
 
+    /// <summary>Share of the ring that carries nothing; thinning all round lessens its wall instead.</summary>
+    public static double LostShare(Pipe pipe, Defect defect) =>
+        defect.Kind == DefectKind.GeneralThinning && !defect.ThroughWall ? 0 : ShareOfGirth(pipe, defect);
+
     /// <summary>The same for a ring of another wall.</summary>
     public static double AxialCapacityKn(Pipe pipe, Defect defect, double t)
     {
-        var lost = defect.Kind == DefectKind.GeneralThinning && !defect.ThroughWall ? 0 : ShareOfGirth(pipe, defect);
+        var lost = LostShare(pipe, defect);
         var area = Math.PI * (pipe.OutsideDiameter.Millimeters - t) * t * (1 - lost);
         return area * pipe.AllowableStress.Megapascals / 1000;
     }

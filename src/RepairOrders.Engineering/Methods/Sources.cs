@@ -49,6 +49,14 @@ internal static class Sources
 
     public static readonly Clause DepthCutOff = new("ASME B31G", "section 1: deeper than 80 %", Provenance.FromMemory);
 
+    public static readonly Clause OutsideFormulae = new(
+        "exclusions of ASME B31G and API 579-1",
+        "",
+        Provenance.FromMemory
+    );
+
+    public static readonly Clause SteamClass = new("class-society table of piping classes", "steam, class III");
+
     public static readonly Clause StraightPipeOnly = new("scope of the sizing: straight pipe", "", Provenance.OwnRule);
 
     public static readonly Clause Balance = new("force balance", "", Provenance.Derived);

@@ -1,3 +1,4 @@
+using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Pipework;
 using UnitsNet;
 
@@ -49,7 +50,11 @@ public sealed record ConsequenceFacts(
 /// <summary>A score with its reasons.</summary>
 /// <param name="Value">The score.</param>
 /// <param name="Reasons">Why, as sentences.</param>
-public sealed record Score(int Value, IReadOnlyList<string> Reasons);
+public sealed record Score(int Value, IReadOnlyList<string> Reasons)
+{
+    /// <summary>The hand calculation.</summary>
+    public IReadOnlyList<WorkingStep> Working { get; init; } = [];
+}
 
 /// <summary>
 /// Consequence score, 1 to 5: the highest row that is true, then raisers. Rows rest on ASME B31.3 para. 300.2, API 570 section
@@ -59,6 +64,12 @@ public static class Consequence
 {
     private const double CategoryDCeilingBar = 10.35;
 
+    private static readonly Clause Category = new("ASME B31.3", "300.2");
+    private static readonly Clause Inspection = new("API 570", "6.3.4");
+    private static readonly Clause FluidGroup = new("Directive 2014/68/EU", "Art. 13");
+    private static readonly Clause ShipPiping = new("IACS UR P2.2", "Table 1", Provenance.FromMemory);
+    private static readonly Clause Own = new("consequence score", "", Provenance.OwnRule);
+
     /// <summary>Scores the consequence.</summary>
     /// <param name="facts">What a leak would do.</param>
     /// <returns>1 to 5 with reasons.</returns>
@@ -67,14 +78,27 @@ public static class Consequence
     {
         ArgumentNullException.ThrowIfNull(facts);
         Check(facts);
-        var (row, why) = Row(facts);
+        var (row, why, source) = Row(facts);
         List<string> reasons = [$"Consequence {row}: {why}."];
         var raisers = Raisers(facts).ToList();
         var raise = Math.Min(2, raisers.Count);
         reasons.AddRange(raisers.Select(r => $"Consequence +1: {r}."));
         if (raisers.Count > 2)
             reasons.Add("Raisers add 2 at most.");
-        return new Score(Math.Min(5, row + raise), reasons);
+        var working = new Working();
+        working.Given("C0", $"highest row that is true: {why}", row, "-", source);
+        foreach (var raiser in raisers)
+            working.Given("ΔC", raiser, 1, "-", Own);
+        var C = working.Step(
+            "C",
+            "consequence score",
+            "min(5, C0 + min(2, Σ ΔC))",
+            $"min(5, {row} + min(2, {raisers.Count}))",
+            Math.Min(5, row + raise),
+            "-",
+            Own
+        );
+        return new Score((int)C, reasons) { Working = working };
     }
 
     private static void Check(ConsequenceFacts f)
@@ -86,43 +110,44 @@ public static class Consequence
         Require.NotNegative("designPressureBar", f.Service.DesignPressure.Bars);
     }
 
-    private static (int Row, string Why) Row(ConsequenceFacts f) =>
-        Five(f) is { } five ? (5, five)
-        : Four(f) is { } four ? (4, four)
-        : Three(f) is { } three ? (3, three)
-        : Two(f) is { } two ? (2, two)
-        : (1, "Category D and inspection class 4");
+    private static (int Row, string Why, Clause Source) Row(ConsequenceFacts f) =>
+        Five(f) is { } five ? (5, five.Why, five.Source)
+        : Four(f) is { } four ? (4, four.Why, four.Source)
+        : Three(f) is { } three ? (3, three.Why, three.Source)
+        : Two(f) is { } two ? (2, two.Why, two.Source)
+        : (1, "Category D and inspection class 4", Category);
 
-    private static string? Five(ConsequenceFacts f) =>
-        f.Service.Category == ServiceCategory.M ? "Category M fluid"
-        : f.Service.InspectionClass == 1 ? "inspection class 1"
-        : f.ListedContents ? "contents on the list of the most harmful"
-        : f.Service.AboveAutoIgnition ? "at or above its auto-ignition temperature"
-        : f.LiquefiedFlammableGas ? "liquefied flammable gas"
+    private static (string Why, Clause Source)? Five(ConsequenceFacts f) =>
+        f.Service.Category == ServiceCategory.M ? ("Category M fluid", Category)
+        : f.Service.InspectionClass == 1 ? ("inspection class 1", Inspection)
+        : f.ListedContents ? ("contents on the list of the most harmful", Own)
+        : f.Service.AboveAutoIgnition ? ("at or above its auto-ignition temperature", Inspection)
+        : f.LiquefiedFlammableGas ? ("liquefied flammable gas", Own)
         : null;
 
-    private static string? Four(ConsequenceFacts f) =>
-        f.Service is { FluidGroup: 1, State: FluidState.Gas } ? "group 1 gas"
+    private static (string Why, Clause Source)? Four(ConsequenceFacts f) =>
+        f.Service is { FluidGroup: 1, State: FluidState.Gas } ? ("group 1 gas", FluidGroup)
         : f.Service is { Flammable: true, State: FluidState.FlashingLiquid }
-            ? "flammable liquid at or above its boiling point"
-        : f.Service is { Flammable: true, State: FluidState.Gas } ? "flammable gas"
-        : f.ShipClassOne ? "ship piping class I, flammable or toxic"
-        : Scalds(f.Service) && f.People != PeopleNearby.Rarely ? "steam or water of 100 °C and more with people near"
+            ? ("flammable liquid at or above its boiling point", Own)
+        : f.Service is { Flammable: true, State: FluidState.Gas } ? ("flammable gas", Own)
+        : f.ShipClassOne ? ("ship piping class I, flammable or toxic", ShipPiping)
+        : Scalds(f.Service) && f.People != PeopleNearby.Rarely
+            ? ("steam or water of 100 °C and more with people near", Own)
         : null;
 
-    private static string? Three(ConsequenceFacts f) =>
-        f.Service.FluidGroup == 1 ? "group 1 liquid"
-        : f.StrongAcidOrAlkali ? "strong acid or alkali"
-        : f.Service.InspectionClass == 2 ? "inspection class 2"
+    private static (string Why, Clause Source)? Three(ConsequenceFacts f) =>
+        f.Service.FluidGroup == 1 ? ("group 1 liquid", FluidGroup)
+        : f.StrongAcidOrAlkali ? ("strong acid or alkali", Own)
+        : f.Service.InspectionClass == 2 ? ("inspection class 2", Inspection)
         : IsCompressible(f.Service) && f.Service.DesignPressure.Bars * f.NominalSizeDn > 1000
-            ? "group 2 gas or steam with pressure times size above 1000 bar mm"
+            ? ("group 2 gas or steam with pressure times size above 1000 bar mm", Own)
         : null;
 
-    private static string? Two(ConsequenceFacts f) =>
-        f.Service.InspectionClass == 3 ? "inspection class 3"
-        : f.Service.OperatingTemperature.DegreesCelsius > 60 ? "hotter than 60 °C"
-        : f.Service.DesignPressure.Bars > CategoryDCeilingBar ? "design pressure above 10.35 bar"
-        : f.Service.Category != ServiceCategory.D ? "not Category D, and no higher row is true"
+    private static (string Why, Clause Source)? Two(ConsequenceFacts f) =>
+        f.Service.InspectionClass == 3 ? ("inspection class 3", Inspection)
+        : f.Service.OperatingTemperature.DegreesCelsius > 60 ? ("hotter than 60 °C", Own)
+        : f.Service.DesignPressure.Bars > CategoryDCeilingBar ? ("design pressure above 10.35 bar", Category)
+        : f.Service.Category != ServiceCategory.D ? ("not Category D, and no higher row is true", Category)
         : null;
 
     private static IEnumerable<string> Raisers(ConsequenceFacts f)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using RepairOrders.Engineering.Damage;
+using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Pipework;
 using UnitsNet;
 
@@ -47,6 +48,8 @@ public sealed record LikelihoodFacts(
 /// <summary>Likelihood score, 1 to 5: from the condition of the metal, then adjusted. A rule of our own.</summary>
 public static class Likelihood
 {
+    private static readonly Clause Own = new("likelihood score", "", Provenance.OwnRule);
+
     /// <summary>Scores the likelihood without age.</summary>
     /// <param name="facts">Condition, repair and history.</param>
     /// <returns>1 to 5 with reasons.</returns>
@@ -57,10 +60,23 @@ public static class Likelihood
         Check(facts);
         var (start, why) = Start(facts);
         var adjust = Adjustments(facts).ToList();
-        return new Score(
+        var working = new Working();
+        Walls(working, facts);
+        working.Given("L0", $"start: {why}", start, "-", Own);
+        Note(working, adjust);
+        var L = working.Step(
+            "L",
+            "likelihood score",
+            "Σ ΔL added to L0, 1 at least and 5 at most",
+            $"{start} + {adjust.Sum(a => a.By)}",
             Math.Clamp(start + adjust.Sum(a => a.By), 1, 5),
-            [$"Likelihood starts at {start}: {why}.", .. adjust.Select(Sentence)]
+            "-",
+            Own
         );
+        return new Score((int)L, [$"Likelihood starts at {start}: {why}.", .. adjust.Select(Sentence)])
+        {
+            Working = working,
+        };
     }
 
     /// <summary>Says how far a repair by this method can be relied on.</summary>
@@ -101,7 +117,31 @@ public static class Likelihood
         Require.NotNegative("earlierLeaksSince", ageing.EarlierLeaksSince);
         Require.Finite("lifeUsed", ageing.LifeUsed);
         var adjust = AgeAdjustments(ageing).ToList();
-        return new Score(adjust.Sum(a => a.By), [.. adjust.Select(Sentence)]);
+        var working = new Working();
+        Note(working, adjust);
+        return new Score(adjust.Sum(a => a.By), [.. adjust.Select(Sentence)]) { Working = working };
+    }
+
+    private static void Walls(Working working, LikelihoodFacts f)
+    {
+        if (f.Defect.ThroughWall || !f.WallMeasured || f.RequiredWall <= Length.Zero)
+            return;
+        var (left, need) = (f.Defect.RemainingWall.Millimeters, f.RequiredWall.Millimeters);
+        working.Step(
+            "t/t_req",
+            "wall left against required: 1 starts at 2, 0.7 at 3",
+            "t/t_req",
+            $"{left}/{need}",
+            left / need,
+            "-",
+            Own
+        );
+    }
+
+    private static void Note(Working working, IEnumerable<(int By, string Why)> adjust)
+    {
+        foreach (var (by, why) in adjust)
+            working.Given("ΔL", why, by, "-", Own);
     }
 
     private static void Check(LikelihoodFacts f)

@@ -1,3 +1,5 @@
+using RepairOrders.Engineering.Methods;
+
 namespace RepairOrders.Engineering.Risk;
 
 /// <summary>Risk class of a temporary repair; the greater value is the worse class.</summary>
@@ -21,7 +23,11 @@ public enum RiskClass
 /// <param name="Consequence">Consequence score C, 1 to 5.</param>
 /// <param name="Likelihood">Likelihood score L, 1 to 5.</param>
 /// <param name="Reasons">Why, one sentence a step, in the order they were applied.</param>
-public sealed record RiskRank(RiskClass Class, int Consequence, int Likelihood, IReadOnlyList<string> Reasons);
+public sealed record RiskRank(RiskClass Class, int Consequence, int Likelihood, IReadOnlyList<string> Reasons)
+{
+    /// <summary>The hand calculation: both scores, the cell of the matrix, and what raised the class.</summary>
+    public IReadOnlyList<WorkingStep> Working { get; init; } = [];
+}
 
 /// <summary>What may lift a class above the matrix when the design is signed.</summary>
 /// <param name="LiveRepairsOnSection">Live temporary repairs on the isolatable section, this one counted.</param>
@@ -50,6 +56,8 @@ public sealed record Ageing(
 /// </summary>
 public static class RiskRanking
 {
+    private static readonly Clause Own = new("risk matrix, uneven toward consequence", "", Provenance.OwnRule);
+
     private const string Matrix = "BBAAA CBBAA CCBBA DCCBB DDDCC";
 
     /// <summary>The cell of the class matrix.</summary>
@@ -75,7 +83,12 @@ public static class RiskRanking
         ArgumentNullException.ThrowIfNull(standing);
         var c = Consequence.Score(consequence);
         var l = Likelihood.Score(likelihood);
-        return Ranked(c.Value, l.Value, [.. c.Reasons, .. l.Reasons], standing, pastEndDate: false);
+        return new Ranking([.. c.Reasons, .. l.Reasons], [.. c.Working, .. l.Working]).Rank(
+            c.Value,
+            l.Value,
+            standing,
+            pastEndDate: false
+        );
     }
 
     /// <summary>The class until somebody has assessed: that of the consequence with likelihood 5.</summary>
@@ -84,8 +97,9 @@ public static class RiskRanking
     public static RiskRank UntilAssessed(ConsequenceFacts consequence)
     {
         var c = Consequence.Score(consequence);
-        List<string> reasons = [.. c.Reasons, "Likelihood 5: nobody has assessed the pipe yet."];
-        return Ranked(c.Value, 5, reasons, new Standing(), pastEndDate: false);
+        var ranking = new Ranking([.. c.Reasons, "Likelihood 5: nobody has assessed the pipe yet."], c.Working);
+        ranking.Working.Given("L", "likelihood: nobody has assessed the pipe yet", 5, "-", Own);
+        return ranking.Rank(c.Value, 5, new Standing(), pastEndDate: false);
     }
 
     /// <summary>The class as it reads now. It is never below the signed one.</summary>
@@ -100,41 +114,60 @@ public static class RiskRanking
         ArgumentNullException.ThrowIfNull(standing);
         var age = Likelihood.OfAge(ageing);
         var l = Math.Clamp(asSigned.Likelihood + age.Value, 1, 5);
-        var today = Ranked(
-            asSigned.Consequence,
+        var ranking = new Ranking([.. asSigned.Reasons, .. age.Reasons], [.. asSigned.Working, .. age.Working]);
+        ranking.Working.Step(
+            "L today",
+            "likelihood score with its age",
+            "Σ ΔL added to L as signed, 5 at most",
+            $"{asSigned.Likelihood} + {age.Value}",
             l,
-            [.. asSigned.Reasons, .. age.Reasons],
-            standing,
-            ageing.PastEndDate
+            "-",
+            Own
         );
+        var today = ranking.Rank(asSigned.Consequence, l, standing, ageing.PastEndDate);
         return today.Class >= asSigned.Class ? today : today with { Class = asSigned.Class };
     }
 
-    private static RiskRank Ranked(int c, int l, List<string> reasons, Standing standing, bool pastEndDate)
+    // One class from its cell upward, with the sentences and the working that lead there.
+    private sealed class Ranking
     {
-        Require.Between("liveRepairsOnSection", standing.LiveRepairsOnSection, 0, 10_000);
-        var cell = FromMatrix(c, l);
-        reasons.Add($"Consequence {c} and likelihood {l} give class {cell}.");
-        var raised = cell;
-        if (pastEndDate)
-            raised = Raise(raised, reasons, "The end date has passed");
-        if (standing.NoPermanentFixReference)
-            raised = Raise(raised, reasons, "No permanent fix is on order");
-        if (standing.LiveRepairsOnSection >= 3)
-            raised = Raise(
-                raised,
-                reasons,
-                $"{standing.LiveRepairsOnSection} live repairs stand on one isolatable section"
-            );
-        if (c == 5 && raised < RiskClass.B)
-            raised = RiskClass.B;
-        return new RiskRank(raised, c, l, reasons);
-    }
+        private readonly List<string> reasons;
 
-    private static RiskClass Raise(RiskClass from, List<string> reasons, string why)
-    {
-        var to = from == RiskClass.A ? RiskClass.A : from + 1;
-        reasons.Add(to == from ? $"{why}: the class is {from} already." : $"{why}: class {from} becomes {to}.");
-        return to;
+        public Ranking(IEnumerable<string> reasons, IEnumerable<WorkingStep> working)
+        {
+            this.reasons = [.. reasons];
+            Working.Include(working);
+        }
+
+        public Working Working { get; } = new();
+
+        public RiskRank Rank(int c, int l, Standing standing, bool pastEndDate)
+        {
+            Require.Between("liveRepairsOnSection", standing.LiveRepairsOnSection, 0, 10_000);
+            var cell = FromMatrix(c, l);
+            reasons.Add($"Consequence {c} and likelihood {l} give class {cell}.");
+            Note($"class {cell}: cell of the matrix", "matrix(C, L)", $"matrix({c}, {l})", cell);
+            var raised = cell;
+            if (pastEndDate)
+                raised = Raise(raised, "The end date has passed");
+            if (standing.NoPermanentFixReference)
+                raised = Raise(raised, "No permanent fix is on order");
+            if (standing.LiveRepairsOnSection >= 3)
+                raised = Raise(raised, $"{standing.LiveRepairsOnSection} live repairs stand on one isolatable section");
+            if (c == 5 && raised < RiskClass.B)
+                raised = RiskClass.B;
+            return new RiskRank(raised, c, l, reasons) { Working = Working };
+        }
+
+        private RiskClass Raise(RiskClass from, string why)
+        {
+            var to = from == RiskClass.A ? RiskClass.A : from + 1;
+            reasons.Add(to == from ? $"{why}: the class is {from} already." : $"{why}: class {from} becomes {to}.");
+            Note($"class {to}: {why.ToLowerInvariant()}", "min(4, class + 1)", $"min(4, {(int)from} + 1)", to);
+            return to;
+        }
+
+        private void Note(string words, string formula, FormattableString numbers, RiskClass to) =>
+            Working.Step("class", words, formula, numbers, (int)to, "D 1, C 2, B 3, A 4", Own);
     }
 }

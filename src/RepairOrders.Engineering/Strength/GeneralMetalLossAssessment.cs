@@ -73,7 +73,16 @@ public static partial class GeneralMetalLoss
         working.Include(required.Working);
         working.Given("tmm", "least wall", tmm, "mm", Reading);
         working.Given("FCA", "loss expected until the next revisit", FCA, "mm", Reading);
-        working.Given("COV", Text($"coefficient of variation of {readings.Length} readings"), COV, "-", Part4);
+        var mean = readings.Average();
+        working.Step(
+            "COV",
+            "coefficient of variation",
+            "√(Σ(t − mean)²/(n − 1))/mean",
+            $"√({readings.Sum(x => (x - mean) * (x - mean))}/({readings.Length} − 1))/{mean}",
+            COV,
+            "-",
+            Part4
+        );
         var L = Window(working, D, tr, tmm, FCA, wall.Side);
         var mayAverage = COV <= GreatestVariation && readings.Length >= LeastReadings;
         var tam = Average(working, readings, mayAverage, wall, L);

@@ -14,6 +14,9 @@ public static partial class LocalThinArea
     private const double LeastRatio = 0.20;
     private const double LeastWall = 1.3;
 
+    private const string Polynomial =
+        "1.0010 − 0.014195 λ + 0.29090 λ² − 0.096420 λ³ + 0.020890 λ⁴ − 0.0030540 λ⁵ + 2.9570 × 10⁻⁴ λ⁶ − 1.8462 × 10⁻⁵ λ⁷ + 7.1553 × 10⁻⁷ λ⁸ − 1.5631 × 10⁻⁸ λ⁹ + 1.4656 × 10⁻¹⁰ λ¹⁰";
+
     private static readonly Clause Part5 = new("API 579-1/ASME FFS-1", "Part 5, Level 1", Provenance.FromMemory);
     private static readonly Clause Limits = new("API 579-1/ASME FFS-1", "5.4.2");
     private static readonly Clause Scope = new("API 579-1/ASME FFS-1", "5.2", Provenance.FromMemory);
@@ -212,7 +215,7 @@ public static partial class LocalThinArea
             working.Step("RSF", "remaining strength factor, λ > 20", "Rt", $"{Rt}", RSF, "-", Part5);
             return;
         }
-        var M = working.Step("Mt", "bulging factor, polynomial of λ", "Mt(λ)", $"Mt({l})", Bulging(l), "-", Part5);
+        var M = working.Step("Mt", "bulging factor at λ", Polynomial, $"λ = {l}", Bulging(l), "-", Part5);
         working.Step(
             "RSF",
             "remaining strength factor",

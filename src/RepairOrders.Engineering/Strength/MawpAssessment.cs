@@ -25,9 +25,10 @@ public sealed record HeldPressure(Pressure? Mawp, Length WallThatCounts, bool St
 
 public static partial class Mawp
 {
-    private static readonly Clause Eq3a = new("ASME B31.3-2012", "304.1.2, eq. (3a) solved for P");
+    // Less than this is no wall: it holds nothing.
+    private const double LeastLeft = 0.001;
+
     private static readonly Clause TwiceTheLoss = new("API 570", "7.2");
-    private static readonly Clause TableY = new("ASME B31.3", "Table 304.1.1", Provenance.FromMemory);
     private static readonly Clause PipeRecord = new("the pipe's record", "", Provenance.Entered);
     private static readonly Clause Measured = new("thickness reading", "", Provenance.Entered);
     private static readonly Clause Implausible = new(
@@ -36,15 +37,15 @@ public static partial class Mawp
         Provenance.OwnRule
     );
 
-    /// <summary>Pressure a measured wall holds until the next inspection, by ASME B31.3 with the loss of API 570.</summary>
+    /// <summary>Pressure a measured wall holds until the next inspection, by the duty's code with the loss of API 570.</summary>
     /// <remarks>
-    /// <para>Formula: tc = t − 2 loss − c; P = 2 S E W tc / (D − 2 Y tc), see <see cref="B313"/>.</para>
-    /// <para>Symbols: tc wall that counts, mm; t measured wall, mm; loss expected before the next inspection, mm; c mechanical allowance, mm; others those of <see cref="B313"/>.</para>
-    /// <para>Validity: those of <see cref="B313"/>; a reading above 1.25 × nominal is refused. With <c>StrengthToday</c> no loss is taken off and the answer is no operating limit.</para>
-    /// <para>Reference: ASME B31.3-2012, 304.1.2, eq. (3a); API 570, 7.2.</para>
+    /// <para>Formula: tc = t − 2 loss − c; then <see cref="B313"/> (ASME B31.3, and with its S E ASME B31.1), <see cref="Pipeline"/> (ASME B31.4, B31.8) or <see cref="Barlow"/> with S E, each of tc.</para>
+    /// <para>Symbols: tc wall that counts, mm; t measured wall, mm; loss expected before the next inspection, mm; c mechanical allowance, mm; others those of the formulae.</para>
+    /// <para>Validity: those of the formulae; outside them, and for a reading above 1.25 × nominal, no pressure is given. With <c>StrengthToday</c> no loss is taken off and the answer is no operating limit.</para>
+    /// <para>Reference: ASME B31.3-2012, 304.1.2, eq. (3a); ASME B31.1, 104.1.2 (from memory); ASME B31.4, 403.2; ASME B31.8, 841.1.1; API 570, 7.2.</para>
     /// </remarks>
     /// <param name="pipe">The pipe.</param>
-    /// <param name="duty">Pressure and temperature; the code is ASME B31.3.</param>
+    /// <param name="duty">Code, pressure and temperature.</param>
     /// <param name="measured">The measured wall and its losses.</param>
     /// <returns>The pressure held.</returns>
     /// <exception cref="ImpossibleInputException">A value is negative or outside what the field allows.</exception>
@@ -64,7 +65,7 @@ public static partial class Mawp
         );
         var tc = WallThatCounts(measured, working);
         var findings = new List<Finding> { Plausible(pipe, measured) };
-        var mawp = findings.Exists(f => f.Blocks) ? (Pressure?)null : Held(pipe, duty, D, tc, working);
+        var mawp = findings.Exists(f => f.Blocks) ? (Pressure?)null : Held(pipe, duty, D, tc, working, findings);
         if (mawp is { } held)
         {
             findings.Add(Enough(held, duty));
@@ -103,44 +104,23 @@ public static partial class Mawp
         );
     }
 
-    private static Pressure Held(Pipe pipe, WallDuty duty, double D, double tc, Working working)
+    private static Pressure? Held(
+        Pipe pipe,
+        WallDuty duty,
+        double D,
+        double tc,
+        Working working,
+        List<Finding> findings
+    )
     {
-        var S = working.Given(
-            "S",
-            "allowable stress at temperature",
-            Take.Stress("allowableStressMpa", pipe.AllowableStress),
-            "MPa",
-            PipeRecord
-        );
-        var E = working.Given("E", "quality factor", Take.Factor("qualityFactor", pipe.QualityFactor), "-", PipeRecord);
-        var W = working.Given(
-            "W",
-            "weld strength reduction factor",
-            Take.Factor("weldFactor", duty.WeldFactor),
-            "-",
-            PipeRecord
-        );
-        var Y = working.Given(
-            "Y",
-            "wall coefficient",
-            RequiredWall.WallCoefficient(pipe.Metal, duty.DesignTemperature),
-            "-",
-            TableY
-        );
-        var mawp =
-            tc < 0.001
-                ? Pressure.Zero
-                : B313(pipe.OutsideDiameter, Length.FromMillimeters(tc), pipe.AllowableStress, E, W, Y);
-        working.Step(
-            "MAWP",
-            "pressure held, gauge",
-            "2 S E W tc / (D − 2 Y tc)",
-            $"2 × {S} × {E} × {W} × {tc} / ({D} − 2 × {Y} × {tc})",
-            mawp.Megapascals,
-            "MPa",
-            Eq3a
-        );
-        return mawp;
+        if (WallFormula.Of(pipe, duty, working, findings) is not { } formula)
+            return null;
+        findings.AddRange(WallFormula.Limits(duty));
+        var held = formula.NoteHeld(working, D, tc, tc < LeastLeft ? 0 : formula.Held(D, tc));
+        findings.Add(formula.ThinEnough(tc, D, held));
+        return findings.Exists(f => f.Blocks) ? null
+            : held > 0 ? Pressure.FromMegapascals(held)
+            : Pressure.Zero;
     }
 
     private static Finding Plausible(Pipe pipe, MeasuredWall measured)
@@ -170,7 +150,15 @@ public static partial class Mawp
             CultureInfo.InvariantCulture,
             $"The wall holds {has:0.0} bar against a design pressure of {needs:0.0} bar."
         );
-        return new("mawp-against-design", has >= needs ? Severity.Pass : Severity.Fail, words, has, needs, "bar", Eq3a);
+        return new(
+            "mawp-against-design",
+            has >= needs ? Severity.Pass : Severity.Fail,
+            words,
+            has,
+            needs,
+            "bar",
+            PipeRecord
+        );
     }
 
     private static Finding Kind(MeasuredWall measured) =>

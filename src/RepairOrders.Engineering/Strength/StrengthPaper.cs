@@ -21,6 +21,9 @@ internal static class StrengthPaper
         ArgumentNullException.ThrowIfNull(@case);
         var loss = @case.Loss;
         var (D, t) = Shell.Of(@case.Pipe.OutsideDiameter, loss.ReferenceWall, "referenceWallMm");
+        // Before the profile may hide them.
+        Require.NotNegative("depthMm", loss.Depth.Millimeters);
+        Require.NotNegative("axialLengthMm", loss.AxialLength.Millimeters);
         var d = Math.Max(loss.Depth.Millimeters, loss.Profile?.Deepest.Millimeters ?? 0);
         var L = Math.Max(loss.AxialLength.Millimeters, loss.Profile?.Span.Millimeters ?? 0);
         return (

@@ -33,6 +33,8 @@ public sealed record StructuralMinimum(string UpToNps, Length UpToOutsideDiamete
         Row("24", 610, 3.1, 3.6),
     ];
 
+    internal static Length Largest => Table[^1].UpToOutsideDiameter;
+
     /// <summary>Looks up the row for a pipe.</summary>
     /// <param name="metal">Family of the metal: the table is for carbon and low-alloy steel.</param>
     /// <param name="outsideDiameter">Outside diameter.</param>

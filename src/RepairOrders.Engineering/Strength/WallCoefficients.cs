@@ -6,7 +6,9 @@ namespace RepairOrders.Engineering.Strength;
 /// <summary>The coefficients that stand in the wall formulae.</summary>
 public static partial class RequiredWall
 {
-    private static readonly double[] Temperatures = [482, 510, 538, 566, 593, 621];
+    internal const double HottestWallCoefficient = 621;
+
+    private static readonly double[] Temperatures = [482, 510, 538, 566, 593, HottestWallCoefficient];
     private static readonly double[] Ferritic = [0.4, 0.5, 0.7, 0.7, 0.7, 0.7];
     private static readonly double[] Austenitic = [0.4, 0.4, 0.4, 0.4, 0.5, 0.7];
 

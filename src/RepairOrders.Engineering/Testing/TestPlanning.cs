@@ -18,6 +18,7 @@ internal sealed class TestPlanning
     private static readonly Clause Initial = new("ASME B31.3", "345.7", Provenance.FromMemory);
     private static readonly Clause Sensitive = new("ASME B31.3", "345.8", Provenance.FromMemory);
     private static readonly Clause Energetic = new("ASME PCC-2", "Art. 501, App. II, III");
+    private static readonly Clause Given = new("as given", "", Provenance.Entered);
     private static readonly Clause Own = new("test of a temporary repair", "", Provenance.OwnRule);
 
     private readonly PressureTestAsk ask;
@@ -41,20 +42,19 @@ internal sealed class TestPlanning
 
     public Calculated<PressureTest> Answer()
     {
-        var (code, source) = CodePressure();
-        working.Given("P_code", "pressure the code asks for", code, "bar", source);
+        working.Given("P", "design pressure", design, "bar", Given);
+        working.Given("P_operating", "pressure in operation", operating, "bar", Given);
+        var code = CodePressure();
         var caps = Caps();
-        foreach (var cap in caps)
-        {
-            working.Given("cap", cap.Words, cap.Pressure.Bars, "bar", Own);
-        }
         var least = caps.MinBy(c => c.Pressure.Bars)!;
         var serviceOnly = code > least.Pressure.Bars;
         var test = working.Step(
             "PT",
             "test pressure",
             "P_code where at most the cap, else min(P_operating, cap)",
-            $"P_code {code}, cap {least.Pressure.Bars}, P_operating {operating}",
+            serviceOnly
+                ? $"min({operating}, {least.Pressure.Bars})"
+                : (FormattableString)$"{code} ≤ {least.Pressure.Bars}",
             serviceOnly ? Math.Min(operating, least.Pressure.Bars) : code,
             "bar",
             Own
@@ -80,21 +80,44 @@ internal sealed class TestPlanning
         );
     }
 
-    private (double Bar, Clause Source) CodePressure() =>
-        ask.Kind switch
+    private double CodePressure()
+    {
+        var (ST, S) = (ask.StressAtTest.Megapascals, ask.StressAtDesign.Megapascals);
+        return ask.Kind switch
         {
-            TestKind.ServicePressure => (operating, Own),
-            TestKind.Hydrostatic => (
-                TestPressure.Hydrostatic(ask.DesignPressure, ask.StressAtTest, ask.StressAtDesign).Bars,
+            TestKind.ServicePressure => Asked("P_operating", $"{operating}", ask.OperatingPressure, Own),
+            TestKind.Hydrostatic => Asked(
+                "1.5 P min(ST/S, 6.5)",
+                $"1.5 × {design} × min({ST}/{S}, 6.5)",
+                TestPressure.Hydrostatic(ask.DesignPressure, ask.StressAtTest, ask.StressAtDesign),
                 Hydro
             ),
-            TestKind.Pneumatic => (TestPressure.Pneumatic(ask.DesignPressure).Bars, Gas),
-            TestKind.PowerHydrostatic => (TestPressure.PowerHydrostatic(ask.DesignPressure).Bars, Power),
-            TestKind.PowerPneumatic => (TestPressure.PowerPneumatic(ask.DesignPressure).Bars, Power),
-            TestKind.InitialService => (operating, Initial),
-            TestKind.SensitiveLeak => (TestPressure.SensitiveLeak(ask.DesignPressure).Bars, Sensitive),
+            TestKind.Pneumatic => Asked("1.1 P", $"1.1 × {design}", TestPressure.Pneumatic(ask.DesignPressure), Gas),
+            TestKind.PowerHydrostatic => Asked(
+                "1.5 P",
+                $"1.5 × {design}",
+                TestPressure.PowerHydrostatic(ask.DesignPressure),
+                Power
+            ),
+            TestKind.PowerPneumatic => Asked(
+                "1.2 P",
+                $"1.2 × {design}",
+                TestPressure.PowerPneumatic(ask.DesignPressure),
+                Power
+            ),
+            TestKind.InitialService => Asked("P_operating", $"{operating}", ask.OperatingPressure, Initial),
+            TestKind.SensitiveLeak => Asked(
+                "min(1.05, 0.25 P)",
+                $"min(1.05, 0.25 × {design})",
+                TestPressure.SensitiveLeak(ask.DesignPressure),
+                Sensitive
+            ),
             _ => throw new ImpossibleInputException("kind", $"{ask.Kind}", "one of the kinds of test"),
         };
+    }
+
+    private double Asked(string formula, FormattableString numbers, Pressure pressure, Clause source) =>
+        working.Step("P_code", "pressure the code asks for", formula, numbers, pressure.Bars, "bar", source);
 
     private List<TestCap> Caps()
     {
@@ -102,7 +125,17 @@ internal sealed class TestPlanning
         if (ask.YieldStrength is { } yield)
         {
             var atYield = TestPressure.AtYield(yield, ask.LeastWall, ask.OutsideDiameter);
-            caps.Add(new("yield", "0.9 of the pressure at which the least wall yields", atYield * 0.9));
+            const string Words = "0.9 of the pressure at which the least wall yields";
+            working.Step(
+                "cap",
+                Words,
+                "0.9 × 10 × 2 Sy t/D",
+                $"0.9 × 10 × 2 × {yield.Megapascals} × {ask.LeastWall.Millimeters}/{ask.OutsideDiameter.Millimeters}",
+                atYield.Bars * 0.9,
+                "bar",
+                Hydro
+            );
+            caps.Add(new("yield", Words, atYield * 0.9));
         }
         else
         {
@@ -129,11 +162,12 @@ internal sealed class TestPlanning
             );
     }
 
-    private static void Add(List<TestCap> caps, string code, string words, string field, Pressure? pressure)
+    private void Add(List<TestCap> caps, string code, string words, string field, Pressure? pressure)
     {
         if (pressure is { } given)
         {
-            caps.Add(new(code, words, Pressure.FromBars(Require.Between(field, given.Bars, 0, 100_000))));
+            var bar = working.Given("cap", words, Require.Between(field, given.Bars, 0, 100_000), "bar", Given);
+            caps.Add(new(code, words, Pressure.FromBars(bar)));
         }
     }
 
@@ -220,12 +254,29 @@ internal sealed class TestPlanning
             "E",
             "energy of the gas",
             "2.5 Pt V (1 − (Pa/Pt)^(2/7))",
-            $"Pt = {absolute.Pascals} Pa absolute, V = {ask.Volume.Value.CubicMeters}",
+            $"2.5 × {absolute.Pascals} × {ask.Volume.Value.CubicMeters} × (1 − (101325/{absolute.Pascals})^(2/7))",
             energy.Joules,
             "J",
             Energetic
         );
-        working.Given("R", "least distance of people", StoredEnergy.StandOff(energy).Meters, "m", Energetic);
+        var kg = working.Step(
+            "W",
+            "the same energy in TNT",
+            "E/4 266 920",
+            $"{energy.Joules}/4266920",
+            StoredEnergy.Tnt(energy).Kilograms,
+            "kg",
+            Energetic
+        );
+        working.Step(
+            "R",
+            "least distance of people",
+            "30 m to 135.5 MJ, 60 m to 271 MJ, above 20 (2 W)^(1/3)",
+            energy.Megajoules > 271 ? $"20 × (2 × {kg})^(1/3)" : (FormattableString)$"{energy.Megajoules} MJ",
+            StoredEnergy.StandOff(energy).Meters,
+            "m",
+            Energetic
+        );
         return energy;
     }
 

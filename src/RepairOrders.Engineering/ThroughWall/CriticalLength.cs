@@ -118,15 +118,7 @@ public static class CriticalLength
         var findings = new List<Finding> { LeaksOrRuptures(share) };
         if (critical is { } L)
         {
-            working.Step(
-                "L_crit",
-                "length at which the flaw runs",
-                "S_H = Sf/M, solved for L",
-                $"Sf/S_H = {flaw.FlowStress.Megapascals / hoop.Megapascals}",
-                L.Millimeters,
-                "mm",
-                Folias
-            );
+            Note(working, flaw, hoop, L);
             findings.Add(Margin(length.Millimeters, L.Millimeters));
         }
         return new(
@@ -136,6 +128,35 @@ public static class CriticalLength
             findings.Exists(f => f.Severity == Severity.Fail)
                 ? ["Rupture is credible: no work on the live line, keep everybody away."]
                 : []
+        );
+    }
+
+    private static void Note(Working working, ThroughWallCase flaw, Pressure hoop, Length critical)
+    {
+        var (D, t) = (flaw.Pipe.OutsideDiameter.Millimeters, flaw.ThinnestAlongLine.Millimeters);
+        var (Sf, S_H) = (flaw.FlowStress.Megapascals, hoop.Megapascals);
+        var M = working.Step("M", "bulging factor at which it runs", "Sf/S_H", $"{Sf}/{S_H}", Sf / S_H, "-", Folias);
+        var z = M <= 1 ? 0 : BulgingLength(M);
+        if (z > 50)
+            working.Step("z", "of M = 0.032 z + 3.3", "(M − 3.3)/0.032", $"({M} − 3.3)/0.032", z, "-", Folias);
+        else
+            working.Step(
+                "z",
+                "of M² = 1 + 0.6275 z − 0.003375 z², at most 50",
+                "2 (M² − 1)/(0.6275 + √(0.6275² − 0.0135 (M² − 1)))",
+                $"2 × ({M}² − 1)/(0.6275 + √(0.6275² − 0.0135 × ({M}² − 1)))",
+                z,
+                "-",
+                Folias
+            );
+        working.Step(
+            "L_crit",
+            "length at which the flaw runs",
+            "√(z D t)",
+            $"√({z} × {D} × {t})",
+            critical.Millimeters,
+            "mm",
+            Folias
         );
     }
 

@@ -35,63 +35,30 @@ public class WaterPropertiesTests
                 .Select(r => new TheoryDataRow<string, double>(r.Name, r.TemperatureC)),
         ];
 
-    // IAPWS R7-97, Table 35.
-    [Theory]
-    [InlineData(300, 0.353658941e-2)]
-    [InlineData(500, 2.63889776)]
-    [InlineData(600, 12.3443146)]
-    public void Saturation_pressure_of_IF97(double kelvin, double megapascal) =>
-        WaterProperties
-            .SaturationPressure(Temperature.FromKelvins(kelvin))
-            .Megapascals.ShouldBe(megapascal, megapascal * 3e-9);
+    public static TheoryData<string> Checks => [.. PublishedTable.Rows("water-properties.csv").Select(r => r["id"])];
 
-    // IAPWS R12-08, Table 4 (its values hold without the critical term).
+    // R12-08 prints its check values without the critical term, as it is computed here.
     [Theory]
-    [InlineData(298.15, 998, 889.735100)]
-    [InlineData(298.15, 1200, 1437.649467)]
-    [InlineData(373.15, 1000, 307.883622)]
-    [InlineData(433.15, 1, 14.538324)]
-    [InlineData(433.15, 1000, 217.685358)]
-    [InlineData(873.15, 1, 32.619287)]
-    [InlineData(873.15, 100, 35.802262)]
-    [InlineData(873.15, 600, 77.430195)]
-    [InlineData(1173.15, 1, 44.217245)]
-    [InlineData(1173.15, 100, 47.640433)]
-    [InlineData(1173.15, 400, 64.154608)]
-    public void Viscosity_of_R12_08(double kelvin, double density, double micropascalSeconds) =>
-        WaterProperties
-            .Viscosity(Temperature.FromKelvins(kelvin), Density.FromKilogramsPerCubicMeter(density))
-            .MicropascalSeconds.ShouldBe(micropascalSeconds, 6e-7);
-
-    // IAPWS SR1-86, check values (from memory).
-    [Theory]
-    [InlineData(273.16, 999.789, 0.00485426)]
-    [InlineData(373.1243, 958.365, 0.597586)]
-    [InlineData(647.096, 322, 322)]
-    public void Saturation_densities_of_SR1_86(double kelvin, double liquid, double steam)
+    [MemberData(nameof(Checks))]
+    public void Check_value_of_the_formula(string id)
     {
-        var T = Temperature.FromKelvins(kelvin);
-        WaterProperties.SaturatedLiquidDensity(T).KilogramsPerCubicMeter.ShouldBe(liquid, liquid * 1e-5);
-        WaterProperties.SaturatedSteamDensity(T).KilogramsPerCubicMeter.ShouldBe(steam, steam * 1e-5);
+        var row = PublishedTable.Rows("water-properties.csv").Single(r => r["id"] == id);
+        var T = Temperature.FromKelvins(row.Number("temperature_k"));
+        new PublishedCheck(row).ShouldBeMetBy(
+            row["quantity"] switch
+            {
+                "saturation pressure" => WaterProperties.SaturationPressure(T).Megapascals,
+                "viscosity at density" => WaterProperties
+                    .Viscosity(T, Density.FromKilogramsPerCubicMeter(row.Number("with")))
+                    .MicropascalSeconds,
+                "viscosity of cold water" => WaterProperties.FreshViscosity(T).MillipascalSeconds,
+                "density of saturated water" => WaterProperties.SaturatedLiquidDensity(T).KilogramsPerCubicMeter,
+                "density of saturated steam" => WaterProperties.SaturatedSteamDensity(T).KilogramsPerCubicMeter,
+                "density of sea water" => WaterProperties.SeaDensity(T, row.Number("with")).KilogramsPerCubicMeter,
+                var other => throw new InvalidDataException(other),
+            }
+        );
     }
-
-    // UNESCO 44 (1983), check values of EOS-80 at one atmosphere (from memory).
-    [Theory]
-    [InlineData(0, 5, 999.96675)]
-    [InlineData(0, 25, 997.04796)]
-    [InlineData(35, 5, 1027.67547)]
-    [InlineData(35, 25, 1023.34306)]
-    public void Density_of_EOS_80(double salinity, double celsius, double expected) =>
-        WaterProperties
-            .SeaDensity(Temperature.FromDegreesCelsius(celsius), salinity)
-            .KilogramsPerCubicMeter.ShouldBe(expected, 6e-6);
-
-    // ITTC / TEOS-10, sea water of 15 °C: 1026.021 kg/m³ (from memory). The older equation used here gives 1025.973.
-    [Fact]
-    public void Newer_equation_of_sea_water_differs_by_5_parts_in_100_000() =>
-        WaterProperties
-            .SeaDensity(Temperature.FromDegreesCelsius(15), 35)
-            .KilogramsPerCubicMeter.ShouldBe(1026.021, 0.06);
 
     [Theory]
     [MemberData(nameof(Rows))]

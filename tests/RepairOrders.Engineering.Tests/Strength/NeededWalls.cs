@@ -131,6 +131,68 @@ public sealed class NeededWalls
         later.Result.Mawp!.Value.ShouldBeLessThan(today.Result.Mawp.Value);
     }
 
+    // The wall a code asks for holds, by the same code, the pressure it was asked for: derived.
+    [Theory]
+    [InlineData(WallCode.B313)]
+    [InlineData(WallCode.B311)]
+    [InlineData(WallCode.B314)]
+    [InlineData(WallCode.B318)]
+    [InlineData(WallCode.Barlow)]
+    public void The_wall_of_every_code_holds_its_pressure(WallCode code)
+    {
+        var pipe = A106B() with { QualityFactor = 0.85 };
+        var duty = Duty(7.5) with { Code = code, WeldFactor = 0.95, DesignFactor = 0.6, TemperatureFactor = 0.967 };
+        var wall = RequiredWall.Assess(pipe, duty).Result.ForPressure!.Value;
+        var held = Mawp.Assess(pipe, duty, new(wall, Mm(0), Mm(0)));
+        held.Result.Mawp!.Value.Megapascals.ShouldBe(7.5, 1e-12);
+        held.Working.ShouldContain(s => s.Symbol == "MAWP" && s.Substituted.StartsWith("2 × "));
+    }
+
+    // Public fitness sheet: ASME B31.4, 273.05 mm, 5.5 mm, SMYS 35 000 psi, F 0.72: 1015 psi.
+    [Fact]
+    public void A_pipeline_holds_by_its_yield_strength()
+    {
+        var pipe = A106B(273.05, 5.5) with { YieldStrength = Pressure.FromPoundsForcePerSquareInch(35_000) };
+        var duty = Duty(1) with { Code = WallCode.B314 };
+        var held = Mawp.Assess(pipe, duty, new(Mm(5.5), Mm(0), Mm(0)));
+        held.Result.Mawp!.Value.PoundsForcePerSquareInch.ShouldBe(1015, 0.5);
+        Mawp.Assess(GrayIron(), duty, new(Mm(5), Mm(0), Mm(0))).Result.Mawp.ShouldBeNull();
+    }
+
+    [Theory]
+    [InlineData(WallCode.B313)]
+    [InlineData(WallCode.B318)]
+    [InlineData(WallCode.Barlow)]
+    public void Beyond_a_thin_wall_no_pressure_and_no_wall_are_given(WallCode code)
+    {
+        var pipe = A106B(100, 20);
+        var held = Mawp.Assess(pipe, Duty(1) with { Code = code }, new(Mm(20), Mm(0), Mm(0)));
+        held.Result.Mawp.ShouldBeNull();
+        held.Findings.ShouldContain(f => f.Code == "wall-formula-range" && f.Blocks);
+        RequiredWall.Assess(pipe, Duty(90) with { Code = code }).Result.ForPressure.ShouldBeNull();
+    }
+
+    // Public ASME B31.3 sheet, NPS 12: t 0.2097 in, c 0.125 in: tm 0.335 in, ordered 0.383 in.
+    [Fact]
+    public void The_wall_to_order_has_its_allowance_and_tolerance()
+    {
+        var t = Length.FromInches(0.2097);
+        var order = RequiredWall.ToOrder(t, Length.FromInches(0.125), 0.125, null);
+        order.Result.Minimum.Inches.ShouldBe(0.335, 5e-4);
+        order.Result.Nominal.Inches.ShouldBe(0.383, 5e-4);
+        order.Findings.ShouldBeEmpty();
+        RequiredWall
+            .ToOrder(t, Length.FromInches(0.125), null, null)
+            .Findings.ShouldContain(f => f.Code == "mill-tolerance-default");
+        RequiredWall.ToOrder(Mm(14.261), Mm(3), null, Mm(0.3)).Result.Nominal.Millimeters.ShouldBe(17.561, 1e-9);
+    }
+
+    [Fact]
+    public void A_quality_factor_beside_a_stress_of_b31_1_is_asked_about() =>
+        RequiredWall
+            .Assess(A106B() with { QualityFactor = 0.85 }, Duty(2) with { Code = WallCode.B311 })
+            .Findings.ShouldContain(f => f.Code == "quality-factor-in-stress");
+
     [Fact]
     public void A_wall_that_will_be_gone_holds_nothing()
     {

@@ -31,6 +31,7 @@ internal static class BandedPatchClaims
                 Sources.PuttyManual
             ),
             .. Medium(service),
+            .. CommonLimits.Steam(service),
             .. Metal(pipe),
             .. Size(pipe),
             .. CommonLimits.Growing(defect),
@@ -70,15 +71,6 @@ internal static class BandedPatchClaims
                 "stored-energy",
                 "Gas stores energy: fit it depressurised and test with liquid where that can be done.",
                 Sources.Own
-            );
-        if (s.State == FluidState.Steam)
-            yield return Finding.AtMost(
-                "steam-pressure",
-                "Steam pressure",
-                s.OperatingPressure.Bars,
-                7,
-                "bar",
-                new Clause("class-society table of piping classes", "steam, class III")
             );
         if (s.Cyclic)
             yield return Finding.Watch(

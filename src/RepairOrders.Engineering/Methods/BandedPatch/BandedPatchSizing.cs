@@ -40,7 +40,7 @@ internal sealed class BandedPatchSizing(Sheet s)
             carriesAxialLoad: false
         ) with
         {
-            Series = [RoundTheArc(p, friction, tension)],
+            Series = RoundTheArc(p, friction, tension),
         };
     }
 
@@ -91,7 +91,7 @@ internal sealed class BandedPatchSizing(Sheet s)
             K.BandsThatFit.Of(bands.Fit),
             K.BandWidth.Of(p.w),
             K.BandThickness.Of(p.tb),
-            K.BandPitch.Of(p.w + bands.Gap),
+            K.BandPitch.Of(Math.Round(p.w + bands.Gap, 1)),
             K.PlateOverhang.Of(bands.Overhang),
             K.Wraps.Of(s.Count("wraps")),
             K.BandPieceLength.Of(bill.PieceMm),
@@ -118,16 +118,27 @@ internal sealed class BandedPatchSizing(Sheet s)
         yield return K.TorqueMost.Of(window.Most);
     }
 
-    private static Series RoundTheArc(Patch p, PatchFriction friction, PatchTension tension) =>
-        new(
-            "pressure-round-the-arc",
-            "pressure under a band, low estimate, from the fastener to the farthest edge of the plate",
-            "angle from the fastener, °",
-            "pressure, MPa",
-            [
-                .. BandTension
-                    .RoundTheArc(N(tension.Low), friction.Coefficient, friction.Away, Mm(p.r), Mm(p.w), 36)
-                    .Select(a => new Point(a.Away.Degrees, a.Contact.Megapascals)),
-            ]
-        );
+    private static Series[] RoundTheArc(Patch p, PatchFriction friction, PatchTension tension)
+    {
+        var round = BandTension.RoundTheArc(N(tension.Low), friction.Coefficient, friction.Away, Mm(p.r), Mm(p.w), 36);
+        const string across = "angle from the fastener, °";
+        const string where = ", low estimate, from the fastener to the farthest edge of the plate";
+        return
+        [
+            new(
+                "tension-round-the-arc",
+                "tension of a band" + where,
+                across,
+                "tension, N",
+                [.. round.Select(a => new Point(a.Away.Degrees, a.Tension.Newtons))]
+            ),
+            new(
+                "pressure-round-the-arc",
+                "pressure under it" + where,
+                across,
+                "pressure, MPa",
+                [.. round.Select(a => new Point(a.Away.Degrees, a.Contact.Megapascals))]
+            ),
+        ];
+    }
 }

@@ -11,8 +11,8 @@ internal sealed record PatchBands(int Count, int Needed, int Fit, double PlateLe
     public bool Holds => Needed <= Count && Count <= Fit;
 
     /// <summary>
-    /// The fewest bands that hold and keep the plate from bending too far. Beyond one band more than fits on the least plate
-    /// nothing is won: the load grows with the plate.
+    /// The fewest bands that hold and keep the plate from bending too far; where it bends anyway, the most that hold on that plate.
+    /// Beyond one band more than fits on the least plate nothing is won: the load grows with the plate.
     /// </summary>
     public static PatchBands Lay(
         Sheet s,
@@ -30,7 +30,8 @@ internal sealed record PatchBands(int Count, int Needed, int Fit, double PlateLe
             var bands = With(n);
             if (bands.Holds && bands.Bending(p) <= 2.0 / 3 * s["plateYieldMpa"])
                 return bands;
-            enough ??= bands.Holds ? bands : null;
+            if (bands.Holds && (enough is null || bands.PlateLength <= enough.PlateLength))
+                enough = bands;
         }
         return enough ?? With(most);
 
@@ -69,7 +70,8 @@ internal sealed record PatchBands(int Count, int Needed, int Fit, double PlateLe
     public double BeyondBands(Patch p) =>
         PatchPlate.StressOfOverhang(Mpa((1 + p.m) * p.P), Mm(Overhang), Mm(p.t)).Megapascals;
 
-    // Gap and overhang such that the plate bends alike between and beyond the bands.
+    // Gap and overhang such that the plate bends alike between and beyond the bands. Not rounded: a rounded gap would bend a
+    // longer plate less than a shorter one.
     private static (double Gap, double Overhang) Spread(int n, double length, Patch p)
     {
         var (low, high) = (0.0, length);
@@ -82,7 +84,7 @@ internal sealed record PatchBands(int Count, int Needed, int Fit, double PlateLe
             else
                 low = gap;
         }
-        var even = Math.Max(p.g, Math.Floor(low * 10) / 10);
+        var even = Math.Max(p.g, low);
         return (even, Math.Max(0, (length - n * p.w - (n - 1) * even) / 2));
     }
 }

@@ -290,7 +290,7 @@ internal sealed class PatchChecks(
                 )
             );
         var damage = s.Defect.AxialLength.Millimeters * s.Defect.CircumferentialLength.Millimeters;
-        if (damage > 0)
+        if (damage > 1e-6)
             s.Add(
                 Finding.AtLeast(
                     "putty-area",

@@ -16,6 +16,7 @@ internal static class BoltedClampClaims
             .. Joint(defect),
             .. CommonLimits.Brittle(pipe),
             .. Medium(defect, service),
+            .. CommonLimits.Steam(service),
             .. Restraint(pipe, defect, service),
             .. CommonLimits.Growing(defect),
             .. CommonLimits.Review(pipe, defect, service),

@@ -46,9 +46,30 @@ internal sealed class PlugSizing(Sheet s)
                 LimitKind.Absolute
             )
         );
+        var pipe = s.Step(
+            "P pipe",
+            "gauge pressure the wall round the plug holds",
+            "2 S t/D",
+            $"2 × {S} × {wall}/{s.Pipe.OutsideDiameter.Millimeters}",
+            2 * S * wall / s.Pipe.OutsideDiameter.Millimeters,
+            "MPa",
+            Sources.Balance
+        );
+        s.Add(
+            Finding.AtLeast(
+                "pipe-holds",
+                "Pressure the wall round the plug holds",
+                pipe * 10,
+                P * 10,
+                "bar",
+                Sources.Balance,
+                LimitKind.Absolute
+            )
+        );
         return s.Design(
             [K.PlugDiameter.Of(d), K.PlugEngagement.Of(wall)],
-            held * 10,
+            // A thread is stronger than the pipe it sits in.
+            Math.Min(held, pipe) * 10,
             [
                 new("plug", Text($"screw plug {plug.Name} with collar"), 1, "pcs", "plug"),
                 new("sealant", "thread sealant stated for the fluid", 1, "pcs", "plug"),

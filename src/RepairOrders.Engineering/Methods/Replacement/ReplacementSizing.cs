@@ -23,6 +23,8 @@ internal sealed class ReplacementSizing(Sheet s)
         var (S, ca, mill) = (s["spoolAllowableMpa"], s["spoolAllowanceMm"], s["millTolerancePercent"]);
         var Y = s.Given("Y", "wall coefficient", Coefficient, "-", new Clause("ASME B31.3", "Table 304.1.1"));
         var t = s.Optional("spoolWallMm") ?? s.Pipe.NominalWall.Millimeters;
+        if (t >= D / 2)
+            throw new ImpossibleInputException("spoolWallMm", Text($"{t:G6}"), Text($"less than half of {D:G6} mm"));
         var counts = s.Step(
             "tc",
             "wall that counts",
@@ -52,6 +54,8 @@ internal sealed class ReplacementSizing(Sheet s)
                 LimitKind.Absolute
             )
         );
+        if (counts <= 0)
+            s.Add(Finding.Refuse("spool-wall-none", "Tolerance and allowance leave no wall that counts.", Wall));
         s.Add(
             Finding.Watch(
                 "structural-minimum",
@@ -78,7 +82,7 @@ internal sealed class ReplacementSizing(Sheet s)
         );
         return s.Design(
             [K.SpoolLength.Of(length), K.SpoolWall.Of(t)],
-            counts > 0 && t < D / 2 ? Mawp.B313(Mm(D), Mm(counts), Mpa(S), s.Pipe.QualityFactor, 1, Y).Bars : 0,
+            counts > 0 ? Mawp.B313(Mm(D), Mm(counts), Mpa(S), s.Pipe.QualityFactor, 1, Y).Bars : 0,
             [
                 new(
                     "pipe",

@@ -34,7 +34,8 @@ internal sealed class WeldedSleeveSizing(Sheet s)
             "kg",
             Sources.Geometry
         );
-        var held = 2 * S * E * Math.Max(0, t - ca) / (bore + 2 * t);
+        // The allowance is metal that will be gone: it neither carries nor counts in the diameter, as in the balance t comes from.
+        var held = 2 * S * E * Math.Max(0, t - ca) / (bore + 2 * Math.Max(0, t - ca));
         return s.Design(
             [
                 K.SleeveLength.Of(length),
