@@ -8,7 +8,7 @@ namespace RepairOrders.Benchmarks;
 
 /// <summary>A survey of 100 000 defects, each a profile of 50 points, by every method that applies.</summary>
 [MemoryDiagnoser]
-public class SurveyScreening
+public class SurveyScreening : BesideC
 {
     private StrengthCase[] survey = [];
     private ScreenedStrength[] answers = [];
