@@ -121,6 +121,19 @@ public enum MetalFamily
     Other,
 }
 
+/// <summary>What takes a metal outside the equations of strength: no temporary repair is made on it.</summary>
+public enum MetalExclusion
+{
+    /// <summary>Metal colder than its least design temperature.</summary>
+    BelowMinimumTemperature,
+
+    /// <summary>Damage by hydrogen.</summary>
+    HydrogenDamage,
+
+    /// <summary>A temperature in the creep range.</summary>
+    CreepRange,
+}
+
 /// <summary>Strength of the metal, given where the grade is not listed or is used hotter than its table goes.</summary>
 /// <param name="Metal">Family of the metal.</param>
 /// <param name="AllowableStress">Basic allowable stress at design temperature.</param>
@@ -155,6 +168,26 @@ public sealed record ThicknessReading(
     ReadingPlace Where,
     [property: Required, StringLength(60)] string Spot,
     [property: Required, MeasuredIn("mm", Least = 0, Greatest = 200)] Measure Wall,
+    DateOnly On,
+    [property: Required, StringLength(60)] string Instrument
+);
+
+/// <summary>A survey of the thinned area: walls read on a grid. It gives the river-bottom profile, and with it the strength.</summary>
+/// <param name="Readings">The walls left, a row a line, cells parted by tabs, semicolons or commas; blank where none was read.</param>
+/// <param name="Unit">Their unit.</param>
+/// <param name="Rows">Which way a row runs.</param>
+/// <param name="AxialSpacing">Distance between readings along the pipe.</param>
+/// <param name="CircumferentialSpacing">Distance between readings round the pipe, on its surface.</param>
+/// <param name="FirstClockHours">Clock position of the first line of readings, looking with the flow; the next follow the clock.</param>
+/// <param name="On">The day it was read.</param>
+/// <param name="Instrument">Serial number of the instrument.</param>
+public sealed record WallSurvey(
+    [property: Required, StringLength(20000, MinimumLength = 3)] string Readings,
+    GridUnit Unit,
+    GridRows Rows,
+    [property: Required, MeasuredIn("mm", Least = 0.1, Greatest = 10000)] Measure AxialSpacing,
+    [property: Required, MeasuredIn("mm", Least = 0.1, Greatest = 10000)] Measure CircumferentialSpacing,
+    [property: Range(0, 12)] double FirstClockHours,
     DateOnly On,
     [property: Required, StringLength(60)] string Instrument
 );
@@ -252,6 +285,13 @@ public sealed record LineFactsGiven(
 /// <param name="StructuralMinimum">An engineer's structural minimum, where the table has none.</param>
 /// <param name="Line">Facts of a line that is not in the line list; nothing for a listed one.</param>
 /// <param name="Remark">What the next reader should know.</param>
+/// <param name="SurgeRise">Pressure rise by surge or hammer; nothing where none can come.</param>
+/// <param name="Unrestrained">Nothing else holds the line together: expansion joint, coupling, dead leg, open end.</param>
+/// <param name="WallMappedEachSide">Length of wall mapped on each side of the defect.</param>
+/// <param name="GrowthExcludedBy">The proof that a crack will not grow; nothing where there is none.</param>
+/// <param name="Exclusions">What takes the metal outside the equations.</param>
+/// <param name="DistanceToDiscontinuity">Distance to the nearest nozzle, elbow, support or flange, where known.</param>
+/// <param name="Survey">Walls read on a grid over the thinned area; nothing where only spots were read.</param>
 public sealed record RecordAssessment(
     [property: Required, MaxLength(400)] IReadOnlyList<ThicknessReading> Readings,
     [property: StringLength(2000)] string? NotMeasuredWhy,
@@ -268,7 +308,14 @@ public sealed record RecordAssessment(
     MetalGiven? Metal = null,
     [property: MeasuredIn("mm", Least = 0, Greatest = 200)] Measure? StructuralMinimum = null,
     LineFactsGiven? Line = null,
-    [property: StringLength(2000)] string? Remark = null
+    [property: StringLength(2000)] string? Remark = null,
+    [property: MeasuredIn("bar", Least = 0, Greatest = 1000)] Measure? SurgeRise = null,
+    bool Unrestrained = false,
+    [property: MeasuredIn("mm", Least = 0, Greatest = 100000)] Measure? WallMappedEachSide = null,
+    [property: StringLength(1000)] string? GrowthExcludedBy = null,
+    [property: MaxLength(3)] IReadOnlyList<MetalExclusion>? Exclusions = null,
+    [property: MeasuredIn("mm", Least = 0, Greatest = 100000)] Measure? DistanceToDiscontinuity = null,
+    WallSurvey? Survey = null
 );
 
 /// <summary>What the service made of an assessment, kept with it.</summary>
@@ -276,8 +323,8 @@ public sealed record RecordAssessment(
 /// <param name="RequiredWallMm">Required wall; nothing where an engineer must still give a structural minimum.</param>
 /// <param name="ThinnestMm">Thinnest wall at the defect; 0 where it is through, nothing where it was not measured.</param>
 /// <param name="SoundWallMm">Thinnest wall beside the defect; nothing where it was not measured.</param>
-/// <param name="SafePressureBar">Safe pressure of the metal loss by modified B31G, where it applies.</param>
-/// <param name="AxialShort">The pipe does not carry its end load: a restraint is needed. Nothing where it could not be checked.</param>
+/// <param name="SafePressureBar">Safe pressure of the metal loss, the lowest of the methods that count; nothing where it is through or no pressure is credited.</param>
+/// <param name="AxialShort">The pipe does not carry its end load, or must be taken as parted: a restraint is needed.</param>
 /// <param name="EndLoadKn">End load the pipe must carry.</param>
 /// <param name="RateMmPerYear">Rate to reckon with.</param>
 /// <param name="RemainingLifeDays">Days until the thinnest wall is down to the required one.</param>
@@ -285,6 +332,7 @@ public sealed record RecordAssessment(
 /// <param name="EarlierLeaks">Earlier leaks on the line within 24 months.</param>
 /// <param name="Risk">Class before a method is chosen.</param>
 /// <param name="Calculations">All calculations with working and findings.</param>
+/// <param name="NoTemporaryRepair">Why no temporary repair is acceptable here, whatever restraint is designed; empty where one may be.</param>
 public sealed record Judgement(
     FactsView Facts,
     double? RequiredWallMm,
@@ -298,7 +346,8 @@ public sealed record Judgement(
     string? LeakRate,
     int EarlierLeaks,
     RiskView Risk,
-    IReadOnlyList<CalculationView> Calculations
+    IReadOnlyList<CalculationView> Calculations,
+    IReadOnlyList<string>? NoTemporaryRepair = null
 );
 
 /// <summary>The facts of pipe and service a step was reckoned with. Gauge pressures.</summary>

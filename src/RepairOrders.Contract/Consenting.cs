@@ -106,7 +106,14 @@ public sealed record GrantPeriod([property: Required, StringLength(1000, Minimum
 /// <param name="GivenByName">Who gave it, as printed.</param>
 /// <param name="Entry">The entry of the emergency list as it was.</param>
 /// <param name="Risk">Class until assessed: that of the consequence with likelihood 5.</param>
-public sealed record SignedConsent(RecordConsent Ask, string GivenByName, ListEmergencyMethod Entry, RiskView Risk);
+/// <param name="FiguresVersion">Version of the site's figures it was given under.</param>
+public sealed record SignedConsent(
+    RecordConsent Ask,
+    string GivenByName,
+    ListEmergencyMethod Entry,
+    RiskView Risk,
+    int FiguresVersion = 1
+);
 
 /// <summary>The body of a confirmation.</summary>
 /// <param name="Ask">What was said.</param>

@@ -368,10 +368,11 @@ public sealed partial class RepairOrdersClient
     /// <param name="mix">The mix.</param>
     /// <param name="why">The reason.</param>
     /// <param name="version">The version seen.</param>
+    /// <param name="key">The idempotency key; a new one where none is given.</param>
     /// <returns>When it is voided.</returns>
     /// <exception cref="Refused">409 with the objection, 412 when the order changed since.</exception>
-    public Task VoidMix(string number, Guid mix, string why, string version) =>
-        Delete<Nothing>($"orders/{number}/mixes/{mix}", why, version);
+    public Task VoidMix(string number, Guid mix, string why, string version, string? key = null) =>
+        Delete<Nothing>($"orders/{number}/mixes/{mix}", why, version, key);
 
     /// <summary>Adds temperatures to the cure log.</summary>
     /// <param name="number">The order's number.</param>

@@ -73,6 +73,14 @@ public sealed partial class RepairOrdersClient
     /// <exception cref="Refused">400 with fields, 409 when the serial number is taken.</exception>
     public Task<InstrumentView> AddInstrument(DescribeInstrument ask) => Post<InstrumentView>("instruments", ask);
 
+    /// <summary>The changes of an instrument, oldest first.</summary>
+    /// <param name="id">Which one.</param>
+    /// <param name="stop">Ends the reading.</param>
+    /// <returns>Who changed what, when.</returns>
+    /// <exception cref="Refused">404 when there is none that one may see.</exception>
+    public Task<IReadOnlyList<ChangeView>> InstrumentChanges(Guid id, CancellationToken stop = default) =>
+        Get<IReadOnlyList<ChangeView>>($"instruments/{id}/changes", stop);
+
     /// <summary>Replaces what is said of an instrument, after a calibration for one.</summary>
     /// <param name="instrument">The instrument.</param>
     /// <param name="ask">What is said of it from now on.</param>

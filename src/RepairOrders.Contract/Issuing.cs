@@ -225,8 +225,39 @@ public sealed record PickListView(
     IReadOnlyList<OutView> Out
 );
 
+/// <summary>Today's cutting: the bands of all orders that wait for their material, item by item.</summary>
+/// <param name="Items">One plan for each item to cut.</param>
+/// <param name="ByHand">Orders whose bill does not say how many pieces their band is: they are cut by what it says in words.</param>
+/// <param name="ReadAt">When this was read.</param>
+public sealed record CutListView(IReadOnlyList<ItemToCut> Items, IReadOnlyList<string> ByHand, DateTimeOffset ReadAt);
+
+/// <summary>One item to cut.</summary>
+/// <param name="Item">The item's code.</param>
+/// <param name="Words">What it is.</param>
+/// <param name="Bands">The pieces wanted; the code is the order's number and the piece's place in it.</param>
+/// <param name="Plan">What is cut from what, and how near the best it is.</param>
+public sealed record ItemToCut(
+    string Item,
+    string Words,
+    IReadOnlyList<BandToCut> Bands,
+    CalculationAnswer<CutPlanResult> Plan
+);
+
 public sealed partial class RepairOrdersClient
 {
+    /// <summary>How to cut the bands of the orders that wait for their material.</summary>
+    /// <param name="site">The site's short name.</param>
+    /// <param name="coilMm">Length of a whole coil; a batch with more is that many coils and a remnant. Nothing: each batch in a bin
+    /// is one length.</param>
+    /// <param name="stop">Cancels the read.</param>
+    /// <returns>The plans, item by item.</returns>
+    /// <exception cref="Refused">400 for a coil that is none, 404 for a site that is not the caller's.</exception>
+    public Task<CutListView> CutList(string site, double? coilMm = null, CancellationToken stop = default) =>
+        Get<CutListView>(
+            $"stock/cut-list?site={Uri.EscapeDataString(site)}{(coilMm is { } coil ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"&coilMm={coil}") : "")}",
+            stop
+        );
+
     /// <summary>What to take for an order, bin by bin, first to expire first.</summary>
     /// <param name="number">The order's number.</param>
     /// <param name="stop">Cancels the read.</param>

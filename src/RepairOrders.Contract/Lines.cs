@@ -63,8 +63,8 @@ public enum ServiceCategory
 public sealed record LineDetails(
     [property: Required, StringLength(60)] string Area,
     [property: Required, StringLength(60)] string Section,
-    [property: StringLength(10)] string? Nps,
-    [property: Range(6, 3000)] int? Dn,
+    [property: Display(Name = "NPS"), StringLength(10)] string? Nps,
+    [property: Display(Name = "DN"), Range(6, 3000)] int? Dn,
     [property: Required, MeasuredIn("mm", Least = 5, Greatest = 3000)] Measure OutsideDiameter,
     [property: Required, MeasuredIn("mm", Least = 0.5, Greatest = 150)] Measure NominalWall,
     [property: StringLength(60)] string? Grade,
@@ -75,14 +75,14 @@ public sealed record LineDetails(
     [property: Range(1, 4)] int InspectionClass,
     bool Flammable,
     bool Toxic,
-    [property: MeasuredIn("°C", Least = 0, Greatest = 1000)] Measure? AutoIgnition,
+    [property: Display(Name = "Auto-ignition"), MeasuredIn("°C", Least = 0, Greatest = 1000)] Measure? AutoIgnition,
     [property: Required, MeasuredIn("bar", Least = -1, Greatest = 1000)] Measure DesignPressure,
     [property: Required, MeasuredIn("°C", Least = -200, Greatest = 900)] Measure DesignTemperature,
     [property: Required, MeasuredIn("bar", Least = -1, Greatest = 1000)] Measure OperatingPressure,
     [property: Required, MeasuredIn("°C", Least = -200, Greatest = 900)] Measure OperatingTemperature,
     bool Lagged,
-    bool Potable,
-    bool SafetyCritical,
+    [property: Display(Name = "Drinking water")] bool Potable,
+    [property: Display(Name = "Safety-critical")] bool SafetyCritical,
     [property: Range(1850, 2150)] int? YearInstalled
 );
 
@@ -93,7 +93,7 @@ public sealed record LineDetails(
 public sealed record AddLine(
     [property: Required, StringLength(20)] string Site,
     [property: Required, StringLength(60, MinimumLength = 1)] string Number,
-    [property: Required] LineDetails Details
+    [property: Display(Name = "Data of the line"), Required] LineDetails Details
 );
 
 /// <summary>A line of the line list.</summary>

@@ -191,6 +191,8 @@ public sealed record KeyFigure(string Label, string Value, string Remark);
 /// <param name="Related">Other orders on the line.</param>
 /// <param name="Fingerprint">The fingerprint of the design that awaits or carries signatures.</param>
 /// <param name="ReadAt">When this was read: all days count from it.</param>
+/// <param name="Ladder">Where it stands on the ladder; nothing below its first step.</param>
+/// <param name="Debt">The papers an emergency repair owes and by when; nothing where none are owed.</param>
 public sealed record OrderSheet(
     TitleBlock Title,
     string Version,
@@ -204,7 +206,9 @@ public sealed record OrderSheet(
     IReadOnlyList<RecordView> Records,
     IReadOnlyList<string> Related,
     string? Fingerprint,
-    DateTimeOffset ReadAt
+    DateTimeOffset ReadAt,
+    LadderView? Ladder = null,
+    DebtView? Debt = null
 );
 
 /// <summary>One line of the order's history.</summary>

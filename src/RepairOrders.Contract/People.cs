@@ -51,7 +51,7 @@ public sealed record PersonDetails(
     [property: Required, Length(1, 7)] IReadOnlyList<Role> Roles,
     [property: Required, MaxLength(200)] IReadOnlyList<string> Sites,
     [property: Required, MaxLength(50)] IReadOnlyList<HeldCompetence> Competences,
-    OutsideAuthority? Outside = null,
+    [property: Display(Name = "Outside signer")] OutsideAuthority? Outside = null,
     bool Disabled = false
 );
 
@@ -60,7 +60,7 @@ public sealed record PersonDetails(
 /// <param name="Details">What is kept of him.</param>
 public sealed record AddPerson(
     [property: Required, StringLength(40, MinimumLength = 2), RegularExpression(AddPerson.NamePattern)] string Name,
-    [property: Required] PersonDetails Details
+    [property: Display(Name = "Who he is and what he may"), Required] PersonDetails Details
 )
 {
     /// <summary>Small letters, digits, dot and hyphen, a letter first.</summary>
@@ -227,6 +227,19 @@ public sealed partial class RepairOrdersClient
     /// <returns>When it is done.</returns>
     public Task EndSignInsOf(string name) =>
         Ask<Nothing>(HttpMethod.Delete, $"people/{Part(name)}/sign-ins", null, null, NewKey(), CancellationToken.None);
+
+    /// <summary>Clears a person's short code; he sets it again himself.</summary>
+    /// <param name="name">Sign-in name.</param>
+    /// <returns>When it is done.</returns>
+    public Task ClearShortCodeOf(string name) =>
+        Ask<Nothing>(
+            HttpMethod.Delete,
+            $"people/{Part(name)}/short-code",
+            null,
+            null,
+            NewKey(),
+            CancellationToken.None
+        );
 
     /// <summary>The changes of a person, oldest first.</summary>
     /// <param name="name">Sign-in name.</param>

@@ -51,6 +51,7 @@ public enum RegisterSort
 /// <param name="PermanentFix">Reference of the permanent fix.</param>
 /// <param name="Owner">Who goes back to look.</param>
 /// <param name="Flags">What is so now, gravest first.</param>
+/// <param name="Area">The area of the site the line stands in; nothing for an unlisted line.</param>
 public sealed record RegisterRow(
     string Number,
     RiskClass? Class,
@@ -70,7 +71,8 @@ public sealed record RegisterRow(
     int Extensions,
     string? PermanentFix,
     string? Owner,
-    IReadOnlyList<FlagView> Flags
+    IReadOnlyList<FlagView> Flags,
+    string? Area = null
 );
 
 /// <summary>A page of the register.</summary>
@@ -99,6 +101,17 @@ public sealed partial class RepairOrdersClient
             $"orders?{Query(filter)}&limit={limit}&count={(count ? "true" : "false")}{After(after)}",
             stop
         );
+
+    /// <summary>The register as CSV for a spreadsheet, streamed.</summary>
+    /// <param name="filter">What is wanted.</param>
+    /// <param name="stop">Cancels the read.</param>
+    /// <returns>The answer's stream; the caller disposes it.</returns>
+    public async Task<Stream> RegisterCsv(RegisterFilter filter, CancellationToken stop = default)
+    {
+        var response = await Send(HttpMethod.Get, $"orders.csv?{Query(filter)}", null, null, null, stop)
+            .ConfigureAwait(false);
+        return await response.Content.ReadAsStreamAsync(stop).ConfigureAwait(false);
+    }
 
     private static string After(string? after) => after is null ? "" : $"&after={Uri.EscapeDataString(after)}";
 

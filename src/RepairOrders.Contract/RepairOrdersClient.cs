@@ -32,6 +32,12 @@ public sealed partial class RepairOrdersClient(HttpClient http)
     /// <summary>The bearer token of the person the client speaks for; nothing before sign-in.</summary>
     public string? Token { get; set; }
 
+    /// <summary>
+    /// The idempotency key of the next write that is given none of its own; it goes with one write. A form that is sent again sends
+    /// the same key, and is done once.
+    /// </summary>
+    public string? NextKey { get; set; }
+
     private const string Root = "api/v1/";
 
     private Task<T> Get<T>(string path, CancellationToken stop) => Ask<T>(HttpMethod.Get, path, null, null, null, stop);
@@ -53,7 +59,12 @@ public sealed partial class RepairOrdersClient(HttpClient http)
             CancellationToken.None
         );
 
-    private static string NewKey() => Guid.CreateVersion7().ToString("N");
+    private string NewKey()
+    {
+        var key = NextKey ?? Guid.CreateVersion7().ToString("N");
+        NextKey = null;
+        return key;
+    }
 
     private async Task<T> Ask<T>(
         HttpMethod method,

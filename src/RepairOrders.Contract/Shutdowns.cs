@@ -25,6 +25,13 @@ public sealed record MoveShutdown(
     [property: Required, StringLength(2000, MinimumLength = 3)] string Why
 );
 
+/// <summary>The body of an end date that moved in with a shutdown.</summary>
+/// <param name="Shutdown">The shutdown's name.</param>
+/// <param name="Start">Its new first day.</param>
+/// <param name="From">The end date before.</param>
+/// <param name="To">The end date after.</param>
+public sealed record SignedEndMovedIn(string Shutdown, DateOnly Start, DateOnly From, DateOnly To);
+
 /// <summary>One move of a shutdown.</summary>
 /// <param name="From">The first day before.</param>
 /// <param name="To">The first day after.</param>

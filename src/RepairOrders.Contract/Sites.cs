@@ -27,7 +27,7 @@ public sealed record SiteDetails(
 /// <param name="Details">What is kept of it.</param>
 public sealed record AddSite(
     [property: Required, StringLength(20, MinimumLength = 2), RegularExpression("^[a-z][a-z0-9]*$")] string ShortName,
-    [property: Required] SiteDetails Details
+    [property: Display(Name = "The site"), Required] SiteDetails Details
 );
 
 /// <summary>A site.</summary>

@@ -332,7 +332,8 @@ public sealed record EndDateView(DateOnly On, EndTermView Governing, IReadOnlyLi
 /// <param name="OwnerName">The owner as printed.</param>
 /// <param name="ShutdownName">The next shutdown of the area, as printed.</param>
 /// <param name="Findings">What the approver should look at beyond the method's own findings.</param>
-/// <param name="Fingerprint">SHA-256 of all the above, hex: this is what is signed.</param>
+/// <param name="Fingerprint">SHA-256 of all the rest, hex: this is what is signed.</param>
+/// <param name="FiguresVersion">Version of the site's figures it was decided under.</param>
 public sealed record SignedDesign(
     SizeRepair Ask,
     MethodDesignView Method,
@@ -343,7 +344,8 @@ public sealed record SignedDesign(
     string OwnerName,
     string? ShutdownName,
     IReadOnlyList<FindingView> Findings,
-    string Fingerprint
+    string Fingerprint,
+    int FiguresVersion = 1
 );
 
 /// <summary>What a sizing would give, before it is signed.</summary>

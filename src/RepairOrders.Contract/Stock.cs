@@ -325,6 +325,14 @@ public sealed partial class RepairOrdersClient
     /// <exception cref="Refused">400 with fields, 409 when the code is taken.</exception>
     public Task<StockItemView> AddStockItem(DescribeStockItem ask) => Post<StockItemView>("stock/items", ask);
 
+    /// <summary>The changes of an item, oldest first.</summary>
+    /// <param name="id">Which one.</param>
+    /// <param name="stop">Ends the reading.</param>
+    /// <returns>Who changed what, when.</returns>
+    /// <exception cref="Refused">404 when there is none that one may see.</exception>
+    public Task<IReadOnlyList<ChangeView>> StockItemChanges(Guid id, CancellationToken stop = default) =>
+        Get<IReadOnlyList<ChangeView>>($"stock/items/{id}/changes", stop);
+
     /// <summary>Replaces what is said of an item.</summary>
     /// <param name="item">The item.</param>
     /// <param name="ask">What is said of it from now on.</param>
@@ -415,6 +423,14 @@ public sealed partial class RepairOrdersClient
     /// <returns>The bin.</returns>
     /// <exception cref="Refused">400 with fields, 409 when the code is taken.</exception>
     public Task<BinView> AddBin(DescribeBin ask) => Post<BinView>("stock/bins", ask);
+
+    /// <summary>The changes of a bin, oldest first.</summary>
+    /// <param name="id">Which one.</param>
+    /// <param name="stop">Ends the reading.</param>
+    /// <returns>Who changed what, when.</returns>
+    /// <exception cref="Refused">404 when there is none that one may see.</exception>
+    public Task<IReadOnlyList<ChangeView>> BinChanges(Guid id, CancellationToken stop = default) =>
+        Get<IReadOnlyList<ChangeView>>($"stock/bins/{id}/changes", stop);
 
     /// <summary>Replaces what is said of a bin.</summary>
     /// <param name="bin">The bin.</param>
