@@ -1,8 +1,6 @@
-using System.Net;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
-using Microsoft.AspNetCore.HttpOverrides;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Configuration;
@@ -53,7 +51,6 @@ public static class RepairOrdersApi
             );
         services.AddLimits(builder.Configuration);
         services.Configure<KestrelServerOptions>(options => options.AddServerHeader = false);
-        services.Configure<ForwardedHeadersOptions>(options => Proxies(options, builder.Configuration));
         services.AddProblemDetails(options => options.CustomizeProblemDetails = Refusals.InOurWords);
         services.AddExceptionHandler<Refusals>();
         services.ConfigureHttpJsonOptions(options => StrictAsks.Set(options.SerializerOptions));
@@ -67,7 +64,6 @@ public static class RepairOrdersApi
     public static void MapRepairOrdersApi(this WebApplication app)
     {
         ArgumentNullException.ThrowIfNull(app);
-        app.UseForwardedHeaders();
         app.UseWhen(c => c.Request.Path.StartsWithSegments("/api"), api => api.UseStatusCodePages());
         app.Use(
             (context, next) =>
@@ -98,6 +94,7 @@ public static class RepairOrdersApi
         await using var scope = services.CreateAsyncScope();
         var store = scope.ServiceProvider.GetRequiredService<RepairStore>();
         await store.Database.MigrateAsync();
+        await Indexes.Create(store);
         if (services.GetRequiredService<IConfiguration>()["Store:ServiceRole"] is { Length: > 0 } role)
             await Grants.Apply(store, role);
     }
@@ -119,20 +116,6 @@ public static class RepairOrdersApi
             scope.ServiceProvider.GetRequiredService<RepairStore>(),
             scope.ServiceProvider.GetRequiredService<TimeProvider>().Now()
         );
-    }
-
-    // The screens on this machine are believed when they tell where a call comes from; other proxies only when they are named.
-    private static void Proxies(ForwardedHeadersOptions options, IConfiguration settings)
-    {
-        options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto;
-        foreach (var proxy in settings.GetSection("Proxies").Get<string[]>() ?? [])
-            options.KnownProxies.Add(
-                IPAddress.TryParse(proxy, out var address)
-                    ? address
-                    : throw new InvalidOperationException(
-                        $"Proxies names \"{proxy}\"; allowed are the addresses of proxies, such as 10.0.0.7."
-                    )
-            );
     }
 
     internal static void Configure(DbContextOptionsBuilder options, string store) =>

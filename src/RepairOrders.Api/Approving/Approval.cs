@@ -82,6 +82,17 @@ internal sealed class Approval : SignedRecord<ApproveOrder>, IMovesStage
                 "The pipe was assessed again after the design was made. Size it again, then sign.",
                 "integrity engineer"
             );
+        if (
+            order.Surroundings.Shutdowns.FirstOrDefault(s =>
+                s.Name == design.Asked.ShutdownName && s.StartsOn < design.Asked.EndDate.On
+            ) is
+            { } sooner
+        )
+            return new Objection(
+                "shutdown-brought-forward",
+                $"{sooner.Name} was brought forward to {sooner.StartsOn:yyyy-MM-dd}, before the end date of the design. Size it again, then sign.",
+                "integrity engineer"
+            );
         return Assessing.Judging.FactsOf(order) != design.Asked.Facts
             ? new Objection(
                 "facts-changed",
@@ -122,13 +133,9 @@ internal sealed class Approval : SignedRecord<ApproveOrder>, IMovesStage
                 $"You cannot sign as {Words.Of(place)}: that takes the role. The manager signs as supervisor only where one supervisor is all there is, for what he raised or fitted.",
                 $"somebody who can sign as {Words.Of(place)}"
             );
-        if (by.OutsideScope is { } scope && !scope.Contains(Words.Of(place), StringComparison.OrdinalIgnoreCase))
-            return new Objection(
-                "outside-scope",
-                $"Your authority reads \"{scope}\"; that does not cover signing as {Words.Of(place)}.",
-                "administrator, who keeps the letters of authority"
-            );
-        return Signatures.OwnWork(order, design, place, by) ?? OnlyConsenters(order, design, by);
+        return Authority.Scope(by, Words.Of(place))
+            ?? Signatures.OwnWork(order, design, place, by)
+            ?? OnlyConsenters(order, design, by);
     }
 
     private static bool Holds(RepairOrder order, Person by, ApprovalCapacity place) =>

@@ -3,6 +3,7 @@ using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Sizing;
+using RepairOrders.Api.Standing;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Approving;
@@ -75,7 +76,8 @@ internal static class Signatures
         );
     }
 
-    /// <summary>Where one supervisor is all there is, the manager signs in his place for what he raised.</summary>
+    /// <summary>Where one supervisor is all there is, the manager signs in his place for what he raised or fitted.</summary>
     public static bool ManagerStandsIn(RepairOrder order) =>
-        order.Surroundings.Supervisors is [var only] && order.Records.OfType<Request>().Any(r => r.ById == only);
+        order.Surroundings.Supervisors is [var only]
+        && (order.Records.OfType<Request>().Any(r => r.ById == only) || Facts.Fitters(order).Contains(only));
 }

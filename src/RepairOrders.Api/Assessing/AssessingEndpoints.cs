@@ -22,11 +22,12 @@ internal static class AssessingEndpoints
     {
         var order = await store.Order(number, by, seen);
         var at = clock.Now();
-        Readings.Check(ask.Readings, "readings", order.Site.Today(at));
+        var readings = ask.AllReadings();
+        Readings.Check(readings, "readings", order.Site.Today(at));
         Readings.Check(ask.EarlierReadings ?? [], "earlierReadings", order.Site.Today(at));
         RepairOrder.Refuse(Assessment.Objection(order, ask, by, at));
-        var instruments = await Readings.Instruments(store, order.SiteId, ask.Readings);
-        if (order.Stage is Stage.MadeSafe or Stage.Fitting)
+        var instruments = await Readings.Instruments(store, order.SiteId, readings);
+        if (Assessment.StartsRound(order))
             order.NextRound();
         var judgement = Judging.Of(order, ask).Judge(at);
         var assessment = order.SignAgain(new Assessment(new(ask, judgement, instruments)), by, at);

@@ -34,9 +34,18 @@ internal sealed class Assessment : SignedRecord<SignedAssessment>, IMovesStage
 
     public Stage After(Stage before, RepairOrder order) => Planning.After(before, this, order, Stage.Assessed);
 
+    /// <summary>What failed was made safe, or a job was stopped: the assessment begins the next round.</summary>
+    public static bool StartsRound(RepairOrder order) => order.Stage == Stage.MadeSafe || EndsStoppedJob(order);
+
+    // On the emergency path the papers are signed beside the work; only a pipe that is not as written ends that round.
+    private static bool EndsStoppedJob(RepairOrder order) =>
+        order.Stage is Stage.Fitting or Stage.Fitted
+        && !Planning.IsEmergency(order)
+        && Fitting.Stop.Standing(order) is not null;
+
     /// <summary>Whether it may be signed at all now, by this person.</summary>
     public static Objection? Objection(RepairOrder order, Person by, DateTimeOffset at) =>
-        Planning.NotOpen(order, "An assessment") ?? Authority.Objection(by, order, at);
+        (EndsStoppedJob(order) ? null : Planning.NotOpen(order, "An assessment")) ?? Authority.Objection(by, order, at);
 
     /// <summary>Whether this one may be signed.</summary>
     public static Objection? Objection(RepairOrder order, RecordAssessment ask, Person by, DateTimeOffset at) =>
@@ -62,7 +71,8 @@ internal sealed class Assessment : SignedRecord<SignedAssessment>, IMovesStage
     private static Objection? OfReadings(RecordAssessment ask)
     {
         var beside = ask.Readings.Any(r => r.Where == ReadingPlace.Beside);
-        var at = ask.Defect.ThroughWall || ask.Readings.Any(r => r.Where == ReadingPlace.AtDefect);
+        var at =
+            ask.Defect.ThroughWall || ask.Survey is not null || ask.Readings.Any(r => r.Where == ReadingPlace.AtDefect);
         if (!(beside && at) && string.IsNullOrWhiteSpace(ask.NotMeasuredWhy))
             return new Objection(
                 "wall-not-read",

@@ -3,17 +3,20 @@ using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
+using RepairOrders.Engineering.Axial;
 using RepairOrders.Engineering.Damage;
 using RepairOrders.Engineering.Life;
 using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Pipework;
 using RepairOrders.Engineering.Risk;
 using RepairOrders.Engineering.Strength;
+using RepairOrders.Engineering.ThroughWall;
 using UnitsNet;
 using DefectCause = RepairOrders.Engineering.Damage.DefectCause;
 using DefectKind = RepairOrders.Engineering.Damage.DefectKind;
 using DefectSide = RepairOrders.Engineering.Damage.DefectSide;
 using PeopleNearby = RepairOrders.Engineering.Risk.PeopleNearby;
+using SectionStanding = RepairOrders.Engineering.Risk.Standing;
 
 namespace RepairOrders.Api.Assessing;
 
@@ -70,22 +73,49 @@ internal sealed class Judging
         var rate = measured ? Rate() : null;
         var life = measured && rate is { } r ? Life(required, r) : (double?)null;
         var earlier = order.Surroundings.EarlierLeaks(order);
+        var axial = EndLoad();
+        var barred = NoTemporaryRepair(needed.Result, axial);
         return new Judgement(
             Facts.View(Pipe),
             required.Millimeters,
             measured ? Defect.RemainingWall.Millimeters : null,
             measured ? Defect.SoundWallBeside.Millimeters : null,
-            SafePressure(),
-            null,
-            null,
+            SafePressure(rate),
+            axial.RestraintNeeded > Force.Zero,
+            axial.EndLoad.Kilonewtons,
             rate?.MillimetresPerYear(),
             life,
             LeakRate(),
             earlier,
             Class(required, RepairStrength.NotChosen).View(),
-            calculations
+            calculations,
+            barred
         );
     }
+
+    // What a restraint would clear is left to the design; what it would not is the answer.
+    private IReadOnlyList<string> NoTemporaryRepair(NeededWall needed, AxialCheck axial)
+    {
+        var asked = new DecisionCase(Pipe, Defect, Facts.Service, needed.Structural ?? needed.Required!.Value)
+        {
+            GrowthExcluded = !string.IsNullOrWhiteSpace(ask.GrowthExcludedBy),
+            BelowMinimumTemperature = Excluded(MetalExclusion.BelowMinimumTemperature),
+            HydrogenDamage = Excluded(MetalExclusion.HydrogenDamage),
+            CreepRange = Excluded(MetalExclusion.CreepRange),
+            AxialStrengthSuffices = axial.RestraintNeeded <= Force.Zero,
+            WallMappedEachSide = Millimetres(ask.WallMappedEachSide) ?? Length.Zero,
+        };
+        Keep(TemporaryRepairDecision.Decide(asked), "temporary-repair", "Whether a temporary repair may be made");
+        return
+        [
+            .. TemporaryRepairDecision
+                .Decide(asked with { RestraintDesigned = true })
+                .Result.Reasons.Where(r => r.Verdict == Verdict.Stop)
+                .Select(r => $"{r.Condition}: {r.Reason}"),
+        ];
+    }
+
+    private bool Excluded(MetalExclusion exclusion) => ask.Exclusions?.Contains(exclusion) is true;
 
     /// <summary>The class with a repair of this strength, without age.</summary>
     public RiskRank Class(Length required, RepairStrength repair) =>
@@ -100,7 +130,7 @@ internal sealed class Judging
                 order.Surroundings.EarlierLeaks(order),
                 Reinjections: 0
             ),
-            new Standing(order.Surroundings.LiveOnSection + 1)
+            new SectionStanding(order.Surroundings.LiveOnSection + 1)
         );
 
     public static ConsequenceFacts Consequences(LineFacts facts, LeakConsequences leak) =>
@@ -139,85 +169,71 @@ internal sealed class Judging
         );
     }
 
-    private double? SafePressure()
+    private AxialCheck EndLoad()
     {
-        var t = Pipe.NominalWall.Millimeters;
-        var d = t - Defect.RemainingWall.Millimeters;
-        if (!Measured || Defect.ThroughWall || Defect.Kind == DefectKind.CrackLike || d < 0.1 * t || d > 0.8 * t)
-            return null;
-        var flow = FlowStress.Assess(FlowStressOption.B, Pipe, Facts.Service.DesignTemperature);
-        Keep(flow, "flow-stress", "Flow stress for remaining strength");
-        if (flow.Result is not { } stress)
-            return null;
-        var D = Pipe.OutsideDiameter.Millimeters;
-        var L = Defect.AxialLength.Millimeters;
-        var source = new Clause("ASME B31G-2012", "2.2(b)", Provenance.FromMemory);
-        var working = new Working();
-        var failure = PipelineMetalLoss.FailureStressModified(
-            Pipe.OutsideDiameter,
-            Pipe.NominalWall,
-            Length.FromMillimeters(d),
-            Defect.AxialLength,
-            stress
-        );
-        working.Given("d", "depth of the loss", d, "mm", source);
-        working.Given("L", "length along the pipe", L, "mm", source);
-        var SF = working.Step(
-            "SF",
-            "stress at which it fails, modified B31G",
-            "Sflow (1 − 0.85 d/t)/(1 − 0.85 (d/t)/M)",
-            $"{stress.Megapascals} × (1 − 0.85 × {d}/{t})/(1 − 0.85 × ({d}/{t})/M)",
-            failure.Megapascals,
-            "MPa",
-            source
-        );
-        var PF = working.Step(
-            "PF",
-            "failure pressure",
-            "2 SF t/D",
-            $"2 × {SF} × {t}/{D}",
-            2 * SF * t / D,
-            "MPa",
-            source
-        );
-        var safe = PipelineMetalLoss.SafePressure(Pressure.FromMegapascals(PF), SafetyFactor);
-        working.Step("PS", "safe pressure", "PF/1.39", $"{PF}/{SafetyFactor}", safe.Megapascals, "MPa", source);
-        var design = Facts.Service.DesignPressure.Bars;
-        var finding = new Finding(
-            "remaining-strength",
-            safe.Bars >= design ? Severity.Pass : Severity.Fail,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"The metal loss holds {safe.Bars:0.0} bar against a design pressure of {design:0.0} bar."
-            ),
-            safe.Bars,
-            design,
-            "bar",
-            source
-        );
-        calculations.Add(
-            new(
-                "remaining-strength",
-                "Strength of the thinned pipe",
-                [.. working.Select(s => s.View())],
-                [finding.View()],
-                []
+        var check = AxialLoad.Check(
+            new AxialCase(
+                Pipe,
+                Defect,
+                Facts.Service.DesignPressure,
+                Pressure.FromBars(ask.SurgeRise?.Value ?? 0),
+                Pipe.OutsideDiameter,
+                Force.FromKilonewtons(ask.OutsideAxialLoad?.Value ?? 0),
+                Torque.FromNewtonMeters(ask.OutsideBending?.Value ?? 0),
+                ask.Unrestrained,
+                ConditionUnknown: !Measured,
+                RepairCarriesAxialLoad: false
             )
         );
-        return safe.Bars;
+        Keep(check, "axial-load", "Whether the pipe holds together");
+        return check.Result;
     }
+
+    private double? SafePressure(Speed? rate)
+    {
+        var sound = Defect.SoundWallBeside;
+        if (!Measured || Defect.ThroughWall || Defect.RemainingWall >= sound || !IsMetalLoss(Defect.Kind))
+            return null;
+        var asked = new StrengthCase(
+            Pipe,
+            MetalLoss.Of(Defect, sound),
+            Facts.Service.DesignPressure,
+            Facts.Service.DesignTemperature,
+            SafetyFactor,
+            UsageFactor,
+            rate is { } r ? Plant(r) : null
+        );
+        if (Surveys.Of(ask) is { } grid && grid.Statistics().Least.Wall <= Defect.RemainingWall)
+        {
+            var surveyed = grid.Assess(asked, Duty);
+            Keep(surveyed, "wall-loss-grid", "Strength of the thinned pipe, by the survey of its wall");
+            return surveyed.Result.Strength.SafePressure?.Bars;
+        }
+        // A spot thinner than the whole survey lies outside it: then the survey does not count.
+        var compared = RemainingStrength.Compare(asked);
+        Keep(compared, "remaining-strength", "Strength of the thinned pipe");
+        return compared.Result.SafePressure?.Bars;
+    }
+
+    // The wall is read again after a year at the latest, whatever the class.
+    private PlantPiping Plant(Speed rate) =>
+        new(Length.FromMillimeters(rate.MillimetresPerYear()), Millimetres(ask.DistanceToDiscontinuity), ask.Cyclic);
+
+    private static bool IsMetalLoss(DefectKind kind) =>
+        kind is DefectKind.GeneralThinning or DefectKind.Pitting or DefectKind.Pinhole or DefectKind.Hole;
 
     // 1/0.72: the usual design factor of line pipe.
     private const double SafetyFactor = 1.39;
+    private const double UsageFactor = 0.72;
 
     private Speed? Rate()
     {
         var given = ask.CorrosionRate is { } rate ? CorrosionRate.FromMillimetresPerYear(rate.Value) : (Speed?)null;
-        var place = ask.Readings.Any(r => r.Where == ReadingPlace.AtDefect)
+        var place = ask.AllReadings().Any(r => r.Where == ReadingPlace.AtDefect)
             ? ReadingPlace.AtDefect
             : ReadingPlace.Beside;
-        var readings = ask
-            .Readings.Concat(ask.EarlierReadings ?? [])
+        var readings = ask.AllReadings()
+            .Concat(ask.EarlierReadings ?? [])
             .Where(r => r.Where == place)
             .Select(r => new WallReading(r.On, Length.FromMillimeters(r.Wall.Value), r.Spot, r.Instrument));
         var rates = CorrosionRate.Assess(
@@ -282,7 +298,7 @@ internal sealed class Judging
 
     private static Length Least(RecordAssessment ask, ReadingPlace where) =>
         Length.FromMillimeters(
-            ask.Readings.Where(r => r.Where == where).Select(r => r.Wall.Value).DefaultIfEmpty().Min()
+            ask.AllReadings().Where(r => r.Where == where).Select(r => r.Wall.Value).DefaultIfEmpty().Min()
         );
 
     private static Length? Millimetres(Measure? length) => length is { } l ? Length.FromMillimeters(l.Value) : null;

@@ -1,3 +1,4 @@
+using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Sizing;
@@ -42,9 +43,7 @@ internal sealed class Choice : SignedRecord<SignedChoice>, IMovesStage
         ?? Claims.Objection(order, claim, by.Id);
 
     private static Objection? NotTheOneOnThePipe(RepairOrder order, ChooseMethod ask) =>
-        WorkPlan.Of(order) is { IsEmergency: true } plan
-        && Rounds.SomethingOnThePipe(order)
-        && plan.Method != ask.Method
+        WorkPlan.Of(order) is { Emergency: true } plan && Rounds.SomethingOnThePipe(order) && plan.Method != ask.Method
             ? new Objection(
                 "not-on-the-pipe",
                 $"What was fitted in the emergency is {plan.Method}. Choose that, with a deviation where it is outside its limits, or have it taken off.",

@@ -43,6 +43,12 @@ internal static class Claims
                 "The damage is crack-like: that blocks every weldless method. Isolate, and cut it out.",
                 "nobody; replacement or shut-down"
             );
+        if (NoTemporaryRepair(order) is { } why && claim.Method != CutsItOut)
+            return new Objection(
+                "no-temporary-repair",
+                $"No temporary repair is acceptable here. {why} Shut the line down and isolate it, or replace the section.",
+                "nobody; shut down, or replace the section"
+            );
         if (claim.Findings.FirstOrDefault(f => f.Absolute && f.Severity == FindingSeverity.Fail) is { } barred)
             return new Objection(
                 "method-barred",
@@ -99,6 +105,12 @@ internal static class Claims
                 "a second integrity engineer, by a deviation"
             );
     }
+
+    // The one method that takes the damage out with the pipe.
+    private const string CutsItOut = "section-replacement";
+
+    private static string? NoTemporaryRepair(RepairOrder order) =>
+        order.Last<Assessment>()!.Asked.Judgement.NoTemporaryRepair is [var first, ..] ? first : null;
 
     private static bool IsCrackLike(RepairOrder order) =>
         order.Last<Assessment>()!.Asked.Ask.Defect.Kind == DefectKind.CrackLike;

@@ -54,6 +54,7 @@ internal sealed class Consent : SignedRecord<SignedConsent>, IMovesStage
         RecordConsent ask,
         EmergencyMethod method,
         Person? giver,
+        bool failedHere,
         Person by,
         DateTimeOffset at
     ) =>
@@ -61,7 +62,7 @@ internal sealed class Consent : SignedRecord<SignedConsent>, IMovesStage
         ?? OfLine(order, ask)
         ?? method.NotGood(order.Site.Today(at))
         ?? method.DoesNotFit(LineFacts.Of(order, ask.Line, cyclic: false)!)
-        ?? EmergencyBars.Objection(LineFacts.Of(order, ask.Line, cyclic: false)!, ask)
+        ?? EmergencyBars.Objection(LineFacts.Of(order, ask.Line, cyclic: false)!, ask, failedHere)
         ?? OfGiver(order, ask, giver, at)
         ?? OfTheOther(order, ask, at);
 
@@ -101,10 +102,10 @@ internal sealed class Consent : SignedRecord<SignedConsent>, IMovesStage
 
     private static Objection? OfTheOther(RepairOrder order, RecordConsent ask, DateTimeOffset at)
     {
-        if (ask.GivenAt + Consents.Life < at)
+        if (ask.GivenAt + Consents.Life(order) < at)
             return new Objection(
                 "consent-too-old",
-                $"A consent lapses {Consents.Life.TotalHours:0} hours after it was given without a start. Ask for it again.",
+                $"A consent lapses {Consents.Life(order).TotalHours:0} hours after it was given without a start. Ask for it again.",
                 "the person who gave it"
             );
         var others = Consents.Standing(order, at).ToList();

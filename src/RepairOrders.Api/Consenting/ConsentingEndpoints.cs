@@ -1,4 +1,5 @@
 using RepairOrders.Api.Assessing;
+using RepairOrders.Api.Failing;
 using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
@@ -47,15 +48,31 @@ internal static class ConsentingEndpoints
             p => p.Id == ask.GivenBy && p.Sites.Contains(order.Site.ShortName),
             CancellationToken.None
         );
-        RepairOrder.Refuse(Consent.Objection(order, ask, method, giver, by, at));
+        RepairOrder.Refuse(Consent.Objection(order, ask, method, giver, await FailedHere(store, order), by, at));
         var lapsed = order.InRound<Consent>().Except(Consents.Standing(order, at)).ToList();
         foreach (var old in lapsed)
             order.SetAside(old, by, at, "lapsed without a start");
         var facts = LineFacts.Of(order, ask.Line, cyclic: false)!;
         var risk = RiskRanking.UntilAssessed(Judging.Consequences(facts, ask.Consequences));
-        var consent = order.Sign(new Consent(new(ask, giver!.FullName, method.Entry, risk.View())), by, at, ask.Said);
+        var consent = order.Sign(
+            new Consent(new(ask, giver!.FullName, method.Entry, risk.View(), order.Site.FiguresVersionInForce)),
+            by,
+            at,
+            ask.Said
+        );
         await store.SaveChangesAsync(CancellationToken.None);
         return consent.View();
+    }
+
+    // Whoever speaks at night may not know what earlier orders tell of the spot.
+    private static async Task<bool> FailedHere(RepairStore store, RepairOrder order)
+    {
+        var failed = await store
+            .Orders.Where(o => o.SiteId == order.SiteId && o.LineId == order.LineId && o.Id != order.Id)
+            .Where(o => store.Set<Failure>().Any(f => f.OrderId == o.Id && f.SetAsideAt == null))
+            .Select(o => o.Columns.Place)
+            .ToListAsync(CancellationToken.None);
+        return failed.Contains(order.Columns.Place, StringComparer.OrdinalIgnoreCase);
     }
 
     private static async Task<RecordView> Confirm(

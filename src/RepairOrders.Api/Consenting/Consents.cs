@@ -1,3 +1,4 @@
+using RepairOrders.Api.Figures;
 using RepairOrders.Api.Orders;
 using RepairOrders.Contract;
 
@@ -7,7 +8,8 @@ namespace RepairOrders.Api.Consenting;
 internal static class Consents
 {
     /// <summary>A consent lapses when work has not started by then.</summary>
-    public static readonly TimeSpan Life = TimeSpan.FromHours(12);
+    public static TimeSpan Life(RepairOrder order) =>
+        TimeSpan.FromHours(DecidedUnder.Figures(order).ConsentStandsHours);
 
     public static readonly Stage[] OpenAt =
     [
@@ -31,7 +33,7 @@ internal static class Consents
 
     /// <summary>Consents of the round that have not lapsed: those of work that has started no longer do.</summary>
     public static IEnumerable<Consent> Standing(RepairOrder order, DateTimeOffset at) =>
-        order.InRound<Consent>().Where(c => Started(order) || c.Asked.Ask.GivenAt + Life >= at);
+        order.InRound<Consent>().Where(c => Started(order) || c.Asked.Ask.GivenAt + Life(order) >= at);
 
     /// <summary>Why work may not rest on the consents now; nothing where it rests on an approved design, or both stand.</summary>
     public static Objection? NotStanding(RepairOrder order, DateTimeOffset at) =>
@@ -39,7 +41,7 @@ internal static class Consents
             ? null
             : new Objection(
                 "consents-not-standing",
-                $"There is no approval, and the two consents do not stand: one is missing, was taken back, or lapsed {Life.TotalHours:0} hours after it was given without a start. Ask for them again.",
+                $"There is no approval, and the two consents do not stand: one is missing, was taken back, or lapsed {Life(order).TotalHours:0} hours after it was given without a start. Ask for them again.",
                 "engineer on call and operations in charge"
             );
 

@@ -1,6 +1,7 @@
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Figures;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.Sizing;
 using RepairOrders.Api.Wire;
@@ -30,9 +31,7 @@ internal static class Debts
     public static bool Granted(RepairOrder order) => order.InRound<DebtPeriod>().Any();
 
     private static TimeSpan Clock(RepairOrder order) =>
-        Classes.Of(order) is { } known
-            ? ClassDuties.Of(known.As<Engineering.Risk.RiskClass>()).EmergencyClock
-            : TimeSpan.FromHours(24);
+        Classes.Of(order) is { } known ? DecidedUnder.Figures(order).Of(known).EmergencyClock : TimeSpan.FromHours(24);
 
     private static IEnumerable<string> Owed(RepairOrder order)
     {

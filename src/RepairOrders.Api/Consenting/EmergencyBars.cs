@@ -18,7 +18,7 @@ internal static class EmergencyBars
         "phosgene",
     ];
 
-    public static Objection? Objection(LineFacts facts, RecordConsent ask)
+    public static Objection? Objection(LineFacts facts, RecordConsent ask, bool failedHere)
     {
         if (
             facts.Source.Category == ServiceCategory.M
@@ -42,7 +42,7 @@ internal static class EmergencyBars
                 "The cause is unknown and the fluid is above its auto-ignition temperature: stay clear and shut down.",
                 "nobody; shut down"
             );
-        return ask.FailedBefore
+        return ask.FailedBefore || failedHere
             ? new Objection(
                 "emergency-spot-failed",
                 "This spot has failed before: barred from the emergency path. Isolate, or have it assessed.",

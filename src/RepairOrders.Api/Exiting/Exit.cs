@@ -40,10 +40,11 @@ internal sealed class Exit : SignedRecord<ExitOrder>, IMovesStage
         RepairOrder order,
         ExitOrder ask,
         RepairOrder? other,
+        IReadOnlyList<string> unbalanced,
         Person by,
         DateTimeOffset at
     ) =>
         Objection(order, ask.Kind, by, at)
         ?? (ExitRules.Holds(order, ask.Kind, ask.As, by, at) ? null : ExitRules.WrongCapacity(ask.Kind))
-        ?? ExitRules.Particulars(order, ask, other);
+        ?? ExitRules.Particulars(order, ask, other, unbalanced);
 }

@@ -1,3 +1,4 @@
+using RepairOrders.Api.Closing;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Contract;
@@ -55,12 +56,17 @@ internal static class ExitRules
             _ => order.Records.OfType<Requesting.Request>().Any(r => r.ById == by.Id),
         };
 
-    public static Objection? Particulars(RepairOrder order, ExitOrder ask, RepairOrder? other) =>
+    public static Objection? Particulars(
+        RepairOrder order,
+        ExitOrder ask,
+        RepairOrder? other,
+        IReadOnlyList<string> unbalanced
+    ) =>
         ask.Kind switch
         {
             ExitKind.Returned => OnThePipe(order) ?? Returned(ask),
             ExitKind.Refused => OnThePipe(order),
-            ExitKind.Withdrawn => OnThePipe(order) ?? Withdrawn(order, ask, other),
+            ExitKind.Withdrawn => OnThePipe(order) ?? CloseOut.StoresOpen(unbalanced) ?? Withdrawn(order, ask, other),
             ExitKind.Superseded => Superseded(order, ask, other),
             ExitKind.LineOutOfService => OutOfService(order, ask),
             _ => null,
@@ -96,8 +102,6 @@ internal static class ExitRules
 
     private static Objection? Withdrawn(RepairOrder order, ExitOrder ask, RepairOrder? other)
     {
-        if (StoresOpen(order) is { } open)
-            return open;
         if (order.Request.Asked.LeakState < LeakState.Weep || !string.IsNullOrWhiteSpace(ask.LeakStopped))
             return null;
         return other is not null && IsOpen(other) && SameLine(order, other)
@@ -143,8 +147,6 @@ internal static class ExitRules
             )
             : null;
     }
-
-    private static Objection? StoresOpen(RepairOrder order) => null;
 
     private static bool IsOpen(RepairOrder other) =>
         other.Stage

@@ -1,3 +1,4 @@
+using RepairOrders.Api.Closing;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Store;
@@ -37,7 +38,7 @@ internal static class ExitingEndpoints
         store.ChangeTracker.Clear();
         var order = await store.Order(number, by);
         var at = clock.Now();
-        RepairOrder.Refuse(Exit.Objection(order, ask, other, by, at));
+        RepairOrder.Refuse(Exit.Objection(order, ask, other, await StoresOf.Order(store, order), by, at));
         var exit = order.Sign(new Exit(ask), by, at, ask.Why);
         await store.SaveChangesAsync(CancellationToken.None);
         return exit.View();

@@ -62,6 +62,30 @@ internal static class CureClock
             _ => string.Create(CultureInfo.InvariantCulture, $"At {clock.LastReadingC:0.#} °C it never sets: warm it."),
         };
 
+    /// <summary>
+    /// The temperatures that count for the repair's own cure, each with the hours at the reference that it brought it to; no more
+    /// than <paramref name="most"/> of them. Empty where nothing cures or nothing was read.
+    /// </summary>
+    public static IReadOnlyList<(LogReading Read, double Hours)> Course(RepairOrder order, int most)
+    {
+        if (WorkPlan.Of(order) is not { } plan || !Cures(plan) || Begun(order) is not { } begun)
+            return [];
+        var log = Log(order, begun, null);
+        var every = Math.Max(1, (log.Count + most - 1) / most);
+        return
+        [
+            .. Enumerable
+                .Range(0, log.Count)
+                .Where(i => i % every == 0 || i == log.Count - 1)
+                .Select(i =>
+                    (
+                        log[i],
+                        i == 0 ? 0 : Cure.Over(Data(plan.Design), log.GetRange(0, i + 1), []).Result.Equivalent.Hours
+                    )
+                ),
+        ];
+    }
+
     private static DateTimeOffset? Begun(RepairOrder order) =>
         order.InRound<Mix>().LastOrDefault()?.At ?? order.InRound<HoldPointRelease>().LastOrDefault()?.At;
 

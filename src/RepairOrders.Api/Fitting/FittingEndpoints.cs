@@ -65,6 +65,15 @@ internal static class FittingEndpoints
         var at = clock.Now();
         RepairOrder.Refuse(ClimateReading.Objection(order, by, at));
         await Check(store, order, ask.Instrument, at, InstrumentKind.Hygrometer, InstrumentKind.SurfaceThermometer);
+        var body = ClimateReading.Sign(ask, await Materials(store, order));
+        var record = order.Sign(new ClimateReading(body), by, at);
+        await store.SaveChangesAsync(CancellationToken.None);
+        return record.View();
+    }
+
+    /// <summary>The materials issued whose limits a climate is judged by.</summary>
+    public static async Task<IReadOnlyList<StockItem>> Materials(RepairStore store, RepairOrder order)
+    {
         string[] codes =
         [
             .. order.InRound<MaterialIssue>().SelectMany(i => i.Asked.Lines).Select(l => l.Item).Distinct(),
@@ -75,10 +84,7 @@ internal static class FittingEndpoints
             .Where(i => i.SiteId == order.SiteId && codes.Contains(i.Code))
             .OrderBy(i => i.Code)
             .ToListAsync(CancellationToken.None);
-        var body = ClimateReading.Sign(ask, [.. issued.Where(i => i.Limits is not null)]);
-        var record = order.Sign(new ClimateReading(body), by, at);
-        await store.SaveChangesAsync(CancellationToken.None);
-        return record.View();
+        return [.. issued.Where(i => i.Limits is not null)];
     }
 
     private static async Task<RecordView> StartMix(

@@ -24,7 +24,7 @@ internal static class FittingQuery
         return View(order, by, clock.Now());
     }
 
-    private static FittingView View(RepairOrder order, Person by, DateTimeOffset at)
+    public static FittingView View(RepairOrder order, Person by, DateTimeOffset at)
     {
         var plan = WorkPlan.Of(order);
         var ready = Readiness.Current(order, ReadinessFor.Fit)?.Asked;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using RepairOrders.Api.Approving;
 using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
@@ -122,7 +123,7 @@ internal static class HoldPointEvidence
                 "Read the hardness in three places at least, Shore D.",
                 "technician"
             );
-        var wanted = order.InRound<Mix>().Max(m => m.Asked.Limits.LeastHardness) * LeastHardnessShare;
+        var wanted = LeastHardness(order);
         var soft = ask.ShoreD!.Min();
         return soft < wanted
             ? new Objection(
@@ -135,6 +136,10 @@ internal static class HoldPointEvidence
             )
             : null;
     }
+
+    /// <summary>The softest reading that will do, Shore D; nothing where no maker states one.</summary>
+    public static double? LeastHardness(RepairOrder order) =>
+        order.InRound<Mix>().Max(m => m.Asked.Limits.LeastHardness) * LeastHardnessShare;
 
     private static Objection? Photographed(RepairOrder order, HoldPointView point) =>
         Photo.Of(order, PhotoOf.HoldPoint, point.Code).Any()
@@ -222,6 +227,8 @@ internal static class Witnesses
             return false;
         return plan.Class is RiskClass.A or RiskClass.B
             ? Crew.IsInspector(person, today)
-            : person.Is(Role.Supervisor) || Crew.IsInspector(person, today);
+            : person.Is(Role.Supervisor)
+                || Crew.IsInspector(person, today)
+                || (person.Is(Role.Manager) && Signatures.ManagerStandsIn(order));
     }
 }

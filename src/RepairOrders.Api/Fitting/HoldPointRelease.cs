@@ -116,7 +116,7 @@ internal sealed class HoldPointRelease : SignedRecord<SignedRelease>, IMovesStag
             return notNow;
         if (release.ById != by.Id && !by.Is(Role.Supervisor) && !by.Is(Role.IntegrityEngineer))
             return new Objection(
-                "not-your-signature",
+                "not-your-release",
                 $"{release.By} signed this. He strikes it through himself, or a supervisor or engineer does.",
                 "the signer, a supervisor or an engineer"
             );

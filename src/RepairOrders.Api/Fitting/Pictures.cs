@@ -65,7 +65,8 @@ internal static class Pictures
                 $"The picture has {width} × {height} pixels; allowed are {(kind == "image/png" ? MostPngPixels : MostPixels) / 1_000_000} million."
             );
         var scale = Math.Min(1f, (float)ThumbnailEdge / Math.Max(width, height));
-        var size = codec.GetScaledDimensions(scale);
+        // JPEG unfolds in eighths: the next larger one, so that the small picture is never stretched.
+        var size = codec.GetScaledDimensions(Math.Min(1f, MathF.Ceiling(scale * 8) / 8));
         using var bitmap = new SKBitmap(new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888));
         var result = codec.GetPixels(bitmap.Info, bitmap.GetPixels());
         if (result is not SKCodecResult.Success)

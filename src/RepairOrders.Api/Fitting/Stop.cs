@@ -42,16 +42,18 @@ internal sealed class Stop : SignedRecord<SignedStop>, IMovesStage
 
     /// <summary>Where nobody works there is nothing to stop; a stop sent all the same is still taken down.</summary>
     public static Objection? NothingToStop(RepairOrder order) =>
-        Orders.Objection.NotNow(
-            order,
-            "A stop",
-            Stage.Approved,
-            Stage.Consented,
-            Stage.Issued,
-            Stage.Ready,
-            Stage.Fitting,
-            Stage.Fitted
-        );
+        Removing.Removal.UnderWay(order)
+            ? null
+            : Orders.Objection.NotNow(
+                order,
+                "A stop",
+                Stage.Approved,
+                Stage.Consented,
+                Stage.Issued,
+                Stage.Ready,
+                Stage.Fitting,
+                Stage.Fitted
+            );
 
     public static Objection? Objection(RepairOrder order) =>
         Standing(order) is { } stop

@@ -37,7 +37,7 @@ internal sealed record WorkPlan(
     /// <summary>The plan of the round at work; nothing before it is approved or consented to.</summary>
     public static WorkPlan? Of(RepairOrder order)
     {
-        if (Sizing.WorkPlan.Of(order) is { IsEmergency: true })
+        if (Planning.IsEmergency(order) && !WasApproved(order))
             return Emergent(order, order.InRound<Consent>().Last());
         if (order.ApprovedDesign is not { } design)
             return null;
@@ -55,6 +55,10 @@ internal sealed record WorkPlan(
             signed.Ask.InterimLimits
         );
     }
+
+    // Consents given for a round that was approved the normal way carry nothing.
+    private static bool WasApproved(RepairOrder order) =>
+        Rounds.History(order).Any(h => h.Round == order.Round && h.Stage == Stage.Approved);
 
     // Nobody has assessed the pipe yet: no wall is known, the entry's own limits stand for the design's, and nobody owns a look.
     private static WorkPlan Emergent(RepairOrder order, Consent consent)

@@ -5,7 +5,7 @@ using RepairOrders.Contract;
 namespace RepairOrders.Api.Instruments;
 
 /// <summary>Something that measures, with the day its calibration ends.</summary>
-internal sealed class Instrument
+internal sealed class Instrument : IKept
 {
     public Guid Id { get; init; } = Guid.CreateVersion7();
     public Guid SiteId { get; init; }
@@ -19,6 +19,9 @@ internal sealed class Instrument
     public Measure? GreatestReading { get; set; }
     public string? Withdrawn { get; set; }
     public uint Version { get; private set; }
+    string IKept.Kind => "instrument";
+    public int Revision { get; set; }
+    public string ChangesHash { get; set; } = "";
 
     public void Describe(DescribeInstrument said)
     {

@@ -20,6 +20,14 @@ internal static class InstrumentEndpoints
             .MapPut("/{id:guid}", Change)
             .Needs(Permission.KeepInstruments)
             .WithSummary("Change an instrument, after a calibration for one");
+        instruments
+            .MapGet(
+                "/{id:guid}/changes",
+                (Guid id, Person by, RepairStore store, CancellationToken stop) =>
+                    store.ChangesSeen(store.Set<Instrument>(), i => i.SiteId, id, by, stop)
+            )
+            .Needs(Permission.ReadStock)
+            .WithSummary("The changes of an instrument");
     }
 
     private static async Task<InstrumentsView> List(
@@ -78,6 +86,7 @@ internal static class InstrumentEndpoints
         var instrument = new Instrument { SiteId = here.Id, Serial = ask.Serial };
         instrument.Describe(ask);
         store.Add(instrument);
+        store.Changed(instrument, "instrument added", null, instrument.Said(ask.Site), by, clock.Now());
         await store.SaveChangesAsync(CancellationToken.None);
         return View(instrument, ask.Site, here.Today(clock.Now()));
     }
@@ -104,7 +113,9 @@ internal static class InstrumentEndpoints
                 "serial",
                 $"serial is {ask.Serial}; allowed is {instrument.Serial}, an instrument keeps its number."
             );
+        var old = instrument.Said(ask.Site);
         instrument.Describe(ask);
+        store.Changed(instrument, "instrument changed", old, instrument.Said(ask.Site), by, clock.Now());
         await store.SaveChangesAsync(CancellationToken.None);
         return View(instrument, ask.Site, here.Today(clock.Now()));
     }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using RepairOrders.Api.Figures;
 using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
@@ -36,6 +37,12 @@ internal static class IssuingEndpoints
             .WithSummary("Say what of the material was used or scrapped");
     }
 
+    public static void MapCutList(this IEndpointRouteBuilder stock) =>
+        stock
+            .MapGet("/cut-list", CutListQuery.Read)
+            .Needs(Permission.ReadOrder)
+            .WithSummary("How to cut the bands of the orders that wait for their material");
+
     private static async Task<RecordView> Issue(
         string number,
         IssueMaterial ask,
@@ -66,7 +73,10 @@ internal static class IssuingEndpoints
             lines.Add(Issued(order, plan, line, batch, at));
         }
         var complete = Bill.Complete(order, plan, n => lines.Where(l => l.Line == n).Sum(l => l.Covers));
-        var late = plan.Emergency && FittingStart.Of(order) is { } began && at > began + MaterialIssue.EmergencyWindow;
+        var late =
+            plan.Emergency
+            && FittingStart.Of(order) is { } began
+            && at > began + TimeSpan.FromHours(DecidedUnder.Figures(order).EmergencyIssueHours);
         var body = new SignedIssue(ask, receiver!.FullName, plan.Id, lines, complete, late);
         var record = order.Sign(new MaterialIssue(body), by, at);
         await store.SaveChangesAsync(CancellationToken.None);

@@ -11,9 +11,6 @@ namespace RepairOrders.Api.Issuing;
 /// <summary>Material handed out: batch, expiry, certificate, quantity and receiver for each line.</summary>
 internal sealed class MaterialIssue : SignedRecord<SignedIssue>, IMovesStage
 {
-    /// <summary>On the emergency path the batches are on record this long after the fit began.</summary>
-    public static readonly TimeSpan EmergencyWindow = TimeSpan.FromHours(4);
-
     private MaterialIssue() { }
 
     public MaterialIssue(SignedIssue body)
@@ -175,8 +172,11 @@ internal sealed class MaterialIssue : SignedRecord<SignedIssue>, IMovesStage
             )
             : null;
 
+    public static bool LacksCertificate(WorkPlan plan, Batch batch) =>
+        batch.Item.NeedsCertificate && plan.Class != RiskClass.D && string.IsNullOrWhiteSpace(batch.Certificate);
+
     private static Objection? Certificate(WorkPlan plan, Batch batch) =>
-        batch.Item.NeedsCertificate && plan.Class != RiskClass.D && string.IsNullOrWhiteSpace(batch.Certificate)
+        LacksCertificate(plan, batch)
             ? new Objection(
                 "certificate-missing",
                 $"Batch {batch.Number} of {batch.Item.Words} has no certificate on record, and class {plan.Class} asks for one.",

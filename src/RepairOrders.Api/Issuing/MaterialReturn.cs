@@ -22,7 +22,25 @@ internal sealed class MaterialReturn : SignedRecord<SignedReturn>, IMovesStage
         !Asked.Complete && before is Stage.Issued or Stage.Ready ? Stage.Approved : before;
 
     public static Objection? Objection(RepairOrder order, Person by, DateTimeOffset at) =>
-        Authority.Objection(by, order, at);
+        Out(order)
+            ? Authority.Objection(by, order, at)
+            : new Objection(
+                "nothing-is-out",
+                "No material is out on this order: nothing can come back.",
+                "nobody; there is nothing to return"
+            )
+            {
+                IsOfStage = true,
+            };
+
+    // No batch can have more back than went out, so the sums are equal only where every batch is home.
+    private static bool Out(RepairOrder order) =>
+        order.All<MaterialIssue>().SelectMany(i => i.Asked.Lines).Sum(l => l.Quantity)
+        > order
+            .All<MaterialReturn>()
+            .SelectMany(r => r.Asked.Lines)
+            .Concat(order.All<MaterialUse>().SelectMany(u => u.Asked.Lines))
+            .Sum(l => l.Quantity);
 
     public static string Moved(IReadOnlyList<MovedLine> lines) =>
         string.Join(

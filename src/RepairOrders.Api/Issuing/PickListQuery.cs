@@ -31,7 +31,18 @@ internal static class PickListQuery
                     "whoever approves or consents"
                 )
             );
-        var today = order.Site.Today(clock.Now());
+        return await Of(order, plan, store, clock.Now(), stop);
+    }
+
+    public static async Task<PickListView> Of(
+        RepairOrder order,
+        WorkPlan plan,
+        RepairStore store,
+        DateTimeOffset at,
+        CancellationToken stop
+    )
+    {
+        var today = order.Site.Today(at);
         var least = plan.Emergency ? today : FirstExpiryFirst.LeastExpiry(today, plan.FitOn);
         var lots = (await Offered(store, order, plan, stop)).ToList();
         var lines = new List<PickLineView>();
@@ -133,6 +144,7 @@ internal static class PickListQuery
         Func<InBin, bool> Fits(bool named) =>
             lot =>
                 Bill.Convert(1, lot.Batch.Item.Unit, need.Unit) is not null
+                && !MaterialIssue.LacksCertificate(plan, lot.Batch)
                 && (
                     named
                         ? lot.Batch.Item.Need == need.Code

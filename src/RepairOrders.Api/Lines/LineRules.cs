@@ -16,7 +16,7 @@ internal static class LineRules
 
     public static Objection? Taken(bool exists, string number, string site) =>
         exists
-            ? new(
+            ? new Objection(
                 "line-number-taken",
                 $"Line {number} is in the line list of {site} already. Change that one, or choose another number.",
                 "administrator, with another number"

@@ -1,15 +1,23 @@
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Closing;
 using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Exiting;
+using RepairOrders.Api.Extending;
+using RepairOrders.Api.Failing;
 using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Issuing;
+using RepairOrders.Api.MakingPermanent;
 using RepairOrders.Api.Orders;
+using RepairOrders.Api.Owning;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Proving;
 using RepairOrders.Api.Readying;
+using RepairOrders.Api.Removing;
 using RepairOrders.Api.Requesting;
+using RepairOrders.Api.Reviewing;
+using RepairOrders.Api.Revisiting;
 using RepairOrders.Api.Sizing;
 using RepairOrders.Contract;
 
@@ -108,6 +116,13 @@ internal static class NextActions
             ),
             Ask(
                 "issuing",
+                "return-material",
+                "Take material back",
+                Permission.ReturnMaterial,
+                MaterialReturn.Objection(order, by, at)
+            ),
+            Ask(
+                "issuing",
                 "account-for-material",
                 "Account for the material",
                 Permission.AccountForMaterial,
@@ -201,6 +216,111 @@ internal static class NextActions
                 Permission.ReturnToService,
                 ServiceReturn.Objection(order, by, at)
             ),
+            Ask("revisiting", "record-visit", "Record a visit", Permission.RecordVisit, Visit.Objection(order, by, at)),
+            Ask(
+                "revisiting",
+                "countersign-visit",
+                "Countersign a visit",
+                Permission.CountersignVisit,
+                VisitCountersignature.Objection(order, by, at)
+            ),
+            Ask(
+                "extending",
+                "ask-extension",
+                "Ask for an extension",
+                Permission.AskExtension,
+                Extension.Objection(order, by, at)
+            ),
+            Ask(
+                "extending",
+                "decide-extension",
+                "Decide on the extension",
+                Permission.DecideExtension,
+                ExtensionDecision.Objection(order, by, at)
+            ),
+            Failure.Concerns(order)
+                ? Ask("failing", "report-failure", "Report a failure", Permission.ReportFailure, null)
+                : null,
+            Ask("failing", "make-safe", "Make it safe", Permission.MakeSafe, MadeSafe.Objection(order, by, at)),
+            Ask(
+                "failing",
+                "agree-containment",
+                "Agree to containment",
+                Permission.AgreeContainment,
+                ContainmentAgreement.Objection(order, by, at)
+            ),
+            Ask(
+                "failing",
+                "state-failure-mode",
+                "State how it failed",
+                Permission.StateFailureMode,
+                FailureStatement.Objection(order, by, at)
+            ),
+            Ask(
+                "removing",
+                "order-removal",
+                "Order removal",
+                Permission.OrderRemoval,
+                RemovalOrder.Objection(order, by, at)
+            ),
+            Ask(
+                "removing",
+                "record-removal",
+                "Record the removal",
+                Permission.RecordRemoval,
+                Removal.Objection(order, by, at)
+            ),
+            Ask(
+                "removing",
+                "inspect-removal",
+                "Enter what the bare pipe shows",
+                Permission.InspectRemoval,
+                RemovalInspection.Objection(order, by, at)
+            ),
+            Ask(
+                "making-permanent",
+                "record-permanent-fix",
+                "Record the permanent fix",
+                Permission.RecordPermanentFix,
+                PermanentFix.Objection(order, by, at)
+            ),
+            Ask("closing", "close-order", "Close the order", Permission.CloseOrder, CloseOut.Objection(order, by, at)),
+            Ask(
+                "closing",
+                "countersign-close-out",
+                "Countersign the close-out",
+                Permission.CountersignCloseOut,
+                CloseOutCountersignature.Objection(order, by, at)
+            ),
+            Ask(
+                "closing",
+                "reopen-order",
+                "Reopen the order",
+                Permission.ReopenOrder,
+                Reopening.Objection(order, by, at)
+            ),
+            Ask(
+                "owning",
+                "offer-hand-over",
+                "Hand the order over",
+                Permission.OfferHandOver,
+                HandOver.Objection(order, by, at)
+            ),
+            Ask(
+                "owning",
+                "accept-hand-over",
+                "Accept the order",
+                Permission.AcceptHandOver,
+                Owner.Objection(order, by, at)
+            ),
+            Ask(
+                "reviewing",
+                "answer-ladder",
+                "Answer the ladder",
+                Permission.AnswerLadder,
+                LadderAnswer.Objection(order, by, at)
+            ),
+            Ask("reviewing", "review-order", "Enter a review", Permission.ReviewOrder, Review.Objection(order, by, at)),
         ];
         return [.. asks.OfType<ActionView>()];
 

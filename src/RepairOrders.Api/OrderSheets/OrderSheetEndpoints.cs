@@ -1,4 +1,5 @@
 using RepairOrders.Api.People;
+using RepairOrders.Api.Standing;
 using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
@@ -33,7 +34,9 @@ internal static class OrderSheetEndpoints
             .Take(20)
             .ToListAsync(stop);
         response.Headers.ETag = $"\"{order.Version}\"";
-        return OrderSheetQuery.Sheet(order, by, clock.Now(), related);
+        var at = clock.Now();
+        var around = await Around.Of(store, [AroundKey.Of(order)], at, stop);
+        return OrderSheetQuery.Sheet(order, by, at, related, around[order.Id]);
     }
 
     private static async Task<JournalView> Journal(string number, Person by, RepairStore store, CancellationToken stop)

@@ -1,6 +1,8 @@
 using System.Globalization;
+using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Standing;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.OrderSheets;
@@ -8,27 +10,36 @@ namespace RepairOrders.Api.OrderSheets;
 /// <summary>The order as one person sees it at one moment: the same rules that refuse a call stand here as objections.</summary>
 internal static class OrderSheetQuery
 {
-    public static OrderSheet Sheet(RepairOrder order, Person by, DateTimeOffset at, IReadOnlyList<string> related)
+    public static OrderSheet Sheet(
+        RepairOrder order,
+        Person by,
+        DateTimeOffset at,
+        IReadOnlyList<string> related,
+        Around around
+    )
     {
+        var today = OrderToday.Of(order.Columns, around, order.Site.Zone(), at);
         var actions = NextActions.For(order, by, at);
         return new OrderSheet(
-            Title(order, at),
+            Title(order, today),
             order.Version.ToString(CultureInfo.InvariantCulture),
-            [],
+            today.Flags,
             Figures.Of(order),
-            Classes.Risk(order)?.Reasons ?? [],
-            null,
-            null,
-            actions.FirstOrDefault(a => a.Objection is null),
+            ClassHistory.Rank(order, at)?.Reasons ?? [],
+            today.NextLook,
+            today.NextThickness,
+            NextAction.Of(order, order.Columns, actions, at),
             actions,
             [.. order.Records.OrderBy(r => r.At).ThenBy(r => r.Id).Select(r => r.View())],
             related,
             (order.PendingDesign ?? order.ApprovedDesign)?.Asked.Fingerprint,
-            at
+            at,
+            today.Ladder,
+            Debts.Of(order, at)
         );
     }
 
-    private static TitleBlock Title(RepairOrder order, DateTimeOffset at)
+    private static TitleBlock Title(RepairOrder order, OrderToday today)
     {
         var request = order.Request.Asked;
         return new TitleBlock(
@@ -40,9 +51,9 @@ internal static class OrderSheetQuery
             $"{request.OperatingPressure.Entered} · {request.OperatingTemperature.Entered}",
             order.Columns.Method,
             order.Columns.SignedClass,
-            null,
+            today.Class,
             order.Columns.EndDate,
-            order.Columns.EndDate is { } end ? end.DayNumber - order.Site.Today(at).DayNumber : null,
+            today.DaysLeft,
             order.Columns.Owner,
             order.Stage,
             order.Round,

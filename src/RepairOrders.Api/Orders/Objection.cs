@@ -18,6 +18,19 @@ internal sealed record Objection(string Code, string Sentence, string Clears)
     /// <summary>The step is not reached yet or over: the order sheet leaves it out.</summary>
     public bool IsOfStage { get; init; }
 
+    /// <summary>The order is at an end.</summary>
+    public static Objection? AtAnEnd(RepairOrder order) =>
+        order.Columns.Open
+            ? null
+            : new Objection(
+                "at-an-end",
+                $"The order is {Words.Of(order.Stage)}: it is at an end, and nothing of it is handed over, answered or reviewed.",
+                "nobody; it is at an end"
+            )
+            {
+                IsOfStage = true,
+            };
+
     /// <summary>The step is not open at the order's stage.</summary>
     /// <param name="order">The order.</param>
     /// <param name="what">The step as the subject of a sentence: <c>An assessment</c>.</param>

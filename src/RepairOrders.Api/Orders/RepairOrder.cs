@@ -27,7 +27,7 @@ internal sealed class RepairOrder
         Line = line;
     }
 
-    public Guid Id { get; private set; } = Guid.CreateVersion7();
+    public Guid Id { get; private set; } = OrderedKey.Next();
     public string Number { get; private set; } = "";
     public Guid SiteId { get; private set; }
     public Site Site { get; private set; } = null!;
@@ -130,10 +130,21 @@ internal sealed class RepairOrder
 
     private void Write(string what, string? why, Guid record, string? old, string @new, Person by, DateTimeOffset at)
     {
-        var entry = JournalEntry.Next(this, what, why, record, old, @new, by.FullName, by.Id, at);
+        // A signature on somebody else's device says so: the signer's own word stands beside whose phone it was.
+        var how = by.OnDeviceOf is { } owner ? $"by short code on the device of {owner}" : null;
+        var said =
+            why is null ? how
+            : how is null ? why
+            : $"{why} ({how})";
+        var entry = JournalEntry.Next(this, what, said, record, old, @new, by.FullName, by.Id, at);
         Journal.Add(entry);
         JournalLines = entry.Line;
         JournalHash = entry.Hash;
+        // Rules read the stage off the columns while the rest is reckoned.
+        Columns = Columns with
+        {
+            Stage = Stages.Of(this),
+        };
         Columns = OrderColumns.From(this);
     }
 }

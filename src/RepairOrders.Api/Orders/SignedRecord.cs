@@ -9,7 +9,7 @@ namespace RepairOrders.Api.Orders;
 /// </summary>
 internal abstract class SignedRecord
 {
-    public Guid Id { get; private protected set; } = Guid.CreateVersion7();
+    public Guid Id { get; private protected set; } = OrderedKey.Next();
     public Guid OrderId { get; private set; }
     public int Round { get; private set; }
     public Guid ById { get; private set; }

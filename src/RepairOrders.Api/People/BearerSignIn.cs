@@ -54,6 +54,11 @@ internal sealed class BearerSignIn(
         if (session is null || !session.Person.IsLetIn(now))
             return AuthenticateResult.Fail("The sign-in has ended.");
         var person = session.Person;
+        if (session.OnDeviceOf is { } owner)
+            person.OnDeviceOf = await store
+                .Users.Where(p => p.Id == owner)
+                .Select(p => p.FullName)
+                .SingleAsync(Context.RequestAborted);
         Context.Items[typeof(Person)] = person;
         Context.Items[typeof(Session)] = session;
         var identity = new ClaimsIdentity(

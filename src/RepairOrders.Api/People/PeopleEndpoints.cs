@@ -30,6 +30,10 @@ internal static class PeopleEndpoints
             .MapDelete("/{name}/sign-ins", EndSignIns)
             .Needs(Permission.KeepPeople)
             .WithSummary("End every sign-in of a person");
+        people
+            .MapDelete("/{name}/short-code", ClearShortCode)
+            .Needs(Permission.KeepPeople)
+            .WithSummary("Clear a person's short code: he signs on nobody else's device until he sets it again");
         people.MapGet("/{name}/changes", Changes).Needs(Permission.KeepPeople).WithSummary("The changes of a person");
     }
 
@@ -75,7 +79,7 @@ internal static class PeopleEndpoints
         RepairOrder.Refuse(
             await store.PersonNamed(ask.Name) is null
                 ? null
-                : new(
+                : new Objection(
                     "name-taken",
                     $"The sign-in name {ask.Name} is taken. Choose another.",
                     "administrator, with another name"
@@ -173,6 +177,21 @@ internal static class PeopleEndpoints
         store.Changed(person, "sign-ins ended", null, null, by, at);
         await store.SaveChangesAsync(CancellationToken.None);
         await passwords.EndSignIns(person.Id, at);
+        return TypedResults.NoContent();
+    }
+
+    private static async Task<NoContent> ClearShortCode(string name, Person by, RepairStore store, TimeProvider clock)
+    {
+        var at = clock.Now();
+        var person = await store.PersonSeen(name, by);
+        RepairOrder.Refuse(PersonRules.Wider(person, by));
+        person.ShortCodeHash = null;
+        store.Changed(person, "short code cleared", null, null, by, at);
+        await store.SaveChangesAsync(CancellationToken.None);
+        // What it opened ends with it.
+        await store
+            .Sessions.Where(s => s.PersonId == person.Id && s.OrderNumber != null && s.RevokedAt == null)
+            .ExecuteUpdateAsync(s => s.SetProperty(x => x.RevokedAt, at), CancellationToken.None);
         return TypedResults.NoContent();
     }
 

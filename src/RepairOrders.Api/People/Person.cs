@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations.Schema;
 using Microsoft.AspNetCore.Identity;
 using RepairOrders.Api.Store;
 using RepairOrders.Contract;
@@ -28,6 +29,10 @@ internal sealed class Person : IdentityUser<Guid>, IKept
     /// <summary>The code for signing on somebody else's device, hashed; nothing when none is set or it was tried too often.</summary>
     public string? ShortCodeHash { get; set; }
     public int ShortCodeTries { get; set; }
+
+    /// <summary>Whose device he signs on, for the call at hand: he was let in there by his short code.</summary>
+    [NotMapped]
+    public string? OnDeviceOf { get; set; }
 
     public string Kind => "person";
     public int Revision { get; set; }

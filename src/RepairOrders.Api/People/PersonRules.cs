@@ -41,7 +41,7 @@ internal static class PersonRules
             return wider;
         var stays = !ask.Disabled && ask.Roles.Contains(Role.Administrator);
         if (person.Id == by.Id && !stays)
-            return new(
+            return new Objection(
                 "own-access",
                 "You would shut yourself out. Another administrator has to do that.",
                 "another administrator"
@@ -51,7 +51,7 @@ internal static class PersonRules
                 ? person.Sites.Where(s => !(stays && ask.Sites.Contains(s)) && !sitesOfOthers.Contains(s)).ToList()
                 : [];
         return left.Count > 0
-            ? new(
+            ? new Objection(
                 "last-administrator",
                 $"Nobody else administers {string.Join(", ", left)}. Make another administrator there first.",
                 "administrator"
@@ -63,7 +63,7 @@ internal static class PersonRules
     public static Objection? Wider(Person person, Person by) =>
         person.Sites.All(by.MaySee)
             ? null
-            : new(
+            : new Objection(
                 "wider-sites",
                 $"{person.FullName} also works at sites you may not see. An administrator who sees all of them has to make the change.",
                 "administrator of all the person's sites"

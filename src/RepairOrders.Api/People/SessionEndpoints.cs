@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.Extensions.Configuration;
 using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
@@ -35,6 +36,7 @@ internal static class SessionEndpoints
         HttpContext http,
         RepairStore store,
         Passwords passwords,
+        IConfiguration settings,
         TimeProvider clock
     )
     {
@@ -52,7 +54,7 @@ internal static class SessionEndpoints
             TokenHash = BearerSignIn.Hash(token),
             PersonId = person.Id,
             Since = at,
-            Until = at + Session.Length,
+            Until = at.AddHours(settings.GetValue("Limits:SessionHours", Session.Length.TotalHours)),
             Device = ask.Device,
             Address = Limits.Address(http),
         };

@@ -8,8 +8,9 @@ namespace RepairOrders.Api.Readying;
 /// <summary>Who may fit, witness and accept.</summary>
 internal static class Crew
 {
-    public static bool MayFit(Person person, string method, DateOnly on) =>
-        person.Is(Role.Technician) && person.HasAuthority(on) && person.IsCompetent(method, on);
+    /// <summary>A technician with authority, and competent in the method where one is given.</summary>
+    public static bool MayFit(Person person, string? method, DateOnly on) =>
+        person.Is(Role.Technician) && person.HasAuthority(on) && (method is null || person.IsCompetent(method, on));
 
     public static bool IsInspector(Person person, DateOnly on) =>
         person.HasAuthority(on) && person.IsCompetent(Competence.Inspector, on);

@@ -29,9 +29,14 @@ internal sealed class LiveFitConsent : SignedRecord<ConsentToLiveFit>
             _ => [LiveFitCapacity.Supervisor],
         };
 
-    /// <summary>The capacities nobody has consented in yet; two places take two persons.</summary>
+    /// <summary>
+    /// The capacities nobody has consented in yet; two places take two persons. On the emergency path engineer and operations have
+    /// spoken: what they consented to is this very fit.
+    /// </summary>
     public static IEnumerable<LiveFitCapacity> Missing(RepairOrder order, WorkPlan plan) =>
-        Needed(plan.Class).Except(order.InRound<LiveFitConsent>().Select(c => c.Asked.As));
+        Needed(plan.Class)
+            .Except(order.InRound<LiveFitConsent>().Select(c => c.Asked.As))
+            .Except(plan.Emergency ? [LiveFitCapacity.Engineer, LiveFitCapacity.OperationsInCharge] : []);
 
     public static Objection? Objection(RepairOrder order, Person by, DateTimeOffset at)
     {

@@ -1,8 +1,11 @@
 using System.Globalization;
+using RepairOrders.Api.Consenting;
+using RepairOrders.Api.Figures;
 using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Standing;
 using RepairOrders.Contract;
 using RepairOrders.Engineering.Methods;
 
@@ -11,8 +14,6 @@ namespace RepairOrders.Api.Readying;
 /// <summary>The job made ready for one permit window: permit, isolation or consents, gas test, fitters and talk.</summary>
 internal sealed class Readiness : SignedRecord<SignedReadiness>, IMovesStage
 {
-    public static readonly TimeSpan ApprovalGoodFor = TimeSpan.FromDays(30);
-
     private Readiness() { }
 
     public Readiness(SignedReadiness body)
@@ -34,9 +35,13 @@ internal sealed class Readiness : SignedRecord<SignedReadiness>, IMovesStage
     public static Readiness? Current(RepairOrder order, ReadinessFor what) =>
         order.InRound<Readiness>().LastOrDefault(r => r.Asked.Ask.For == what);
 
-    /// <summary>What stands against readying the order at all.</summary>
+    /// <summary>What stands against readying the order at all, for the fit or, once it is ordered, for the removal.</summary>
     public static Objection? Objection(RepairOrder order, Person by, DateTimeOffset at) =>
-        NotOpen(order) ?? Authority.Objection(by, order, at) ?? Unissued(order) ?? ApprovalOld(order, at);
+        ToFit(order, by, at) is { IsOfStage: true } closed
+            ? ToRemove(order, by, at) is { IsOfStage: true }
+                ? closed
+                : ToRemove(order, by, at)
+            : ToFit(order, by, at);
 
     /// <summary>What stands against this readiness.</summary>
     public static Objection? Objection(
@@ -45,28 +50,49 @@ internal sealed class Readiness : SignedRecord<SignedReadiness>, IMovesStage
         IReadOnlyList<Person> fitters,
         Person by,
         DateTimeOffset at
+    ) => ask.For == ReadinessFor.Removal ? Removal(order, ask, fitters, by, at) : Fit(order, ask, fitters, by, at);
+
+    private static Objection? ToFit(RepairOrder order, Person by, DateTimeOffset at) =>
+        NotOpen(order) ?? Authority.Objection(by, order, at) ?? ConsentsLapsed(order, at) ?? ApprovalOld(order, at);
+
+    private static Objection? ToRemove(RepairOrder order, Person by, DateTimeOffset at) =>
+        Removing.Removal.NotOpen(order) ?? Authority.Objection(by, order, at);
+
+    private static Objection? Fit(
+        RepairOrder order,
+        ReadyOrder ask,
+        IReadOnlyList<Person> fitters,
+        Person by,
+        DateTimeOffset at
     )
     {
-        if (ask.For == ReadinessFor.Removal)
-            return Authority.Objection(by, order, at)
-                ?? RemovalNotOrdered(order)
-                ?? Permit.Window(order, ask.Permit, ask.PermitFrom, ask.PermitUntil, at)
-                ?? RemovalLive(ask)
-                ?? Dead(ask)
-                ?? Gas.Objection(ask, at)
-                ?? Talk(ask, fitters)
-                ?? Rescue(ask);
-        if (Objection(order, by, at) is { } no)
+        if (ToFit(order, by, at) is { } no)
             return no;
         var plan = WorkPlan.Of(order)!;
         return Permit.Window(order, ask.Permit, ask.PermitFrom, ask.PermitUntil, at)
             ?? Hot(plan, ask)
             ?? (ask.Isolation is null ? Live(order, plan, ask) : Dead(ask))
             ?? Gas.Objection(ask, at)
-            ?? Manned(order, plan, ask, fitters)
+            ?? Manned(order, plan, plan.Class, ask, fitters)
             ?? Talk(ask, fitters)
             ?? Rescue(ask);
     }
+
+    private static Objection? Removal(
+        RepairOrder order,
+        ReadyOrder ask,
+        IReadOnlyList<Person> fitters,
+        Person by,
+        DateTimeOffset at
+    ) =>
+        ToRemove(order, by, at)
+        ?? Permit.Window(order, ask.Permit, ask.PermitFrom, ask.PermitUntil, at)
+        ?? RemovalLive(ask)
+        ?? Dead(ask)
+        ?? Gas.Objection(ask, at)
+        ?? Manned(order, WorkPlan.Of(order), ClassHistory.Signed(order) ?? RiskClass.A, ask, fitters)
+        ?? Talk(ask, fitters)
+        ?? Rescue(ask);
 
     private static Objection? NotOpen(RepairOrder order)
     {
@@ -78,24 +104,15 @@ internal sealed class Readiness : SignedRecord<SignedReadiness>, IMovesStage
             : Orders.Objection.NotNow(order, "A readiness", Stage.Issued, Stage.Ready, Stage.Fitting);
     }
 
-    private static Objection? Unissued(RepairOrder order)
-    {
-        var plan = WorkPlan.Of(order)!;
-        return plan.Emergency || Bill.Complete(order, plan)
-            ? null
-            : new Objection(
-                "material-not-issued",
-                "Not every line of the bill is issued. Draw the rest from the stores first.",
-                "storekeeper"
-            );
-    }
+    private static Objection? ConsentsLapsed(RepairOrder order, DateTimeOffset at) =>
+        WorkPlan.Of(order) is { Emergency: true } ? Consents.NotStanding(order, at) : null;
 
     private static Objection? ApprovalOld(RepairOrder order, DateTimeOffset at)
     {
         if (order.InRound<Approving.Approval>().LastOrDefault() is not { } approval)
             return null;
         var seen = order.Records.Any(r => r.Stands && r.Kind == "visit" && r.At > approval.At);
-        return at - approval.At <= ApprovalGoodFor || seen
+        return (at - approval.At).TotalDays <= DecidedUnder.Figures(order).ApprovalStandsDays || seen
             ? null
             : new Objection(
                 "approval-old",
@@ -164,19 +181,26 @@ internal sealed class Readiness : SignedRecord<SignedReadiness>, IMovesStage
             : null;
     }
 
-    private static Objection? Manned(RepairOrder order, WorkPlan plan, ReadyOrder ask, IReadOnlyList<Person> fitters)
+    // A failed repair of an earlier round comes off without a plan of this one: then any technician may be named.
+    private static Objection? Manned(
+        RepairOrder order,
+        WorkPlan? plan,
+        RiskClass riskClass,
+        ReadyOrder ask,
+        IReadOnlyList<Person> fitters
+    )
     {
         var lastDay = order.Site.Today(ask.PermitUntil);
-        if (fitters.FirstOrDefault(f => !Crew.MayFit(f, plan.Method, lastDay)) is { } who)
+        if (fitters.FirstOrDefault(f => !Crew.MayFit(f, plan?.Method, lastDay)) is { } who)
             return new Objection(
                 "competence-lapsed",
-                $"{who.FullName} is no technician with a competence in the {Words.Lower(plan.Name)} that lasts until {lastDay:yyyy-MM-dd}.",
+                $"{who.FullName} is no technician with {(plan is null ? "an authority" : $"a competence in the {Words.Lower(plan.Name)}")} that lasts until {lastDay:yyyy-MM-dd}.",
                 "administrator, who keeps competences; supervisor, with another fitter"
             );
-        return plan.Class is RiskClass.A or RiskClass.B && fitters.Count < 2
+        return riskClass is RiskClass.A or RiskClass.B && fitters.Count < 2
             ? new Objection(
                 "two-fitters",
-                $"Class {plan.Class} is fitted by two. Name the second fitter.",
+                $"Class {riskClass} is worked on by two. Name the second fitter.",
                 "supervisor"
             )
             : null;
@@ -199,15 +223,6 @@ internal sealed class Readiness : SignedRecord<SignedReadiness>, IMovesStage
                 "supervisor"
             )
             : null;
-
-    private static Objection? RemovalNotOrdered(RepairOrder order) =>
-        order.Records.Any(r => r.Stands && r.Round == order.Round && r.Kind == "removal-order")
-            ? null
-            : new Objection(
-                "removal-not-ordered",
-                "Nobody has ordered the removal of this repair.",
-                "engineer, manager or supervisor, by ordering it"
-            );
 
     private static Objection? RemovalLive(ReadyOrder ask) =>
         ask.Isolation is null

@@ -10,8 +10,24 @@ internal static class RegisterEndpoints
 {
     public const int MostRows = 200;
 
-    public static void MapRegister(this IEndpointRouteBuilder orders) =>
+    public static void MapRegister(this IEndpointRouteBuilder orders)
+    {
         orders.MapGet("/", Read).Needs(Permission.ReadRegister).WithSummary("The register, a page at a time");
+        orders
+            .MapGet("/waiting", Waiting)
+            .Needs(Permission.ReadRegister)
+            .WithSummary("The orders that wait for you, the longest waiting first");
+        orders
+            .MapGet("/shift", Shift)
+            .Needs(Permission.ReadRegister)
+            .WithSummary("What one shift hands to the next: fits with go or no-go, and interim limits in force");
+    }
+
+    public static void MapRegisterExport(this IEndpointRouteBuilder api) =>
+        api.MapGet("/orders.csv", Export)
+            .Needs(Permission.ReadRegister)
+            .Produces(StatusCodes.Status200OK, contentType: "text/csv")
+            .WithSummary("The register as CSV, with the filters of the list");
 
     private static Task<RegisterView> Read(
         Person by,
@@ -28,19 +44,71 @@ internal static class RegisterEndpoints
         string? after = null,
         [Range(1, MostRows)] int limit = 50,
         bool count = false
+    ) =>
+        RegisterQuery.Read(
+            store,
+            Filter(search, site, stage, @class, flag, sort, live),
+            after,
+            limit,
+            count,
+            by,
+            clock.Now(),
+            stop
+        );
+
+    private static Task<WaitingView> Waiting(
+        Person by,
+        RepairStore store,
+        TimeProvider clock,
+        CancellationToken stop
+    ) => WaitingQuery.Read(by, store, clock.Now(), stop);
+
+    private static Task<ShiftView> Shift(Person by, RepairStore store, TimeProvider clock, CancellationToken stop) =>
+        ShiftQuery.Read(by, store, clock.Now(), stop);
+
+    private static Microsoft.AspNetCore.Http.HttpResults.PushStreamHttpResult Export(
+        Person by,
+        RepairStore store,
+        TimeProvider clock,
+        CancellationToken stop,
+        string? search = null,
+        string? site = null,
+        string[]? stage = null,
+        [AllowedValues("A", "B", "C", "D", null)] string? @class = null,
+        string? flag = null,
+        string? sort = null,
+        bool live = false
     )
     {
-        var filter = new RegisterFilter(
+        var at = clock.Now();
+        var filter = Filter(search, site, stage, @class, flag, sort, live);
+        // A filter that cannot be read is refused before the first line is out.
+        _ = store.Orders.Asked(store, filter, by, at);
+        return TypedResults.Stream(
+            to => RegisterCsv.Write(RegisterQuery.All(store, filter, by, at, stop), to, stop),
+            "text/csv; charset=utf-8",
+            $"register-{at:yyyy-MM-dd}.csv"
+        );
+    }
+
+    internal static RegisterFilter Filter(
+        string? search,
+        string? site,
+        string[]? stage,
+        string? riskClass,
+        string? flag,
+        string? sort,
+        bool live
+    ) =>
+        new(
             search,
             site,
             [.. (stage ?? []).Select(s => Word<Stage>("stage", s))],
-            @class is null ? null : Word<RiskClass>("class", @class),
+            riskClass is null ? null : Word<RiskClass>("class", riskClass),
             flag,
             sort is null ? RegisterSort.Newest : Word<RegisterSort>("sort", sort),
             live
         );
-        return RegisterQuery.Read(store, filter, after, limit, count, by, clock.Now(), stop);
-    }
 
     private static T Word<T>(string field, string given)
         where T : struct, Enum =>

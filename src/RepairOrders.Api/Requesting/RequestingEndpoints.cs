@@ -3,6 +3,7 @@ using RepairOrders.Api.Lines;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.OrderSheets;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Standing;
 using RepairOrders.Api.Store;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
@@ -37,7 +38,10 @@ internal static class RequestingEndpoints
         store.Orders.Add(order);
         await store.SaveChangesAsync(CancellationToken.None);
         response.Headers.Location = $"/api/v1/orders/{order.Number}";
-        return TypedResults.Created($"/api/v1/orders/{order.Number}", OrderSheetQuery.Sheet(order, by, at, []));
+        return TypedResults.Created(
+            $"/api/v1/orders/{order.Number}",
+            OrderSheetQuery.Sheet(order, by, at, [], Around.Nothing)
+        );
     }
 
     private static async Task<RecordView> RequestAgain(

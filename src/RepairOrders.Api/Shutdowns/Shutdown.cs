@@ -30,13 +30,13 @@ internal sealed class Shutdown
 
     public static Objection? MoveObjection(Shutdown shutdown, DateOnly to, DateOnly today) =>
         to == shutdown.Start
-            ? new(
+            ? new Objection(
                 "shutdown-not-moved",
                 $"{shutdown.Name} starts on {to:yyyy-MM-dd} already. Give another day.",
                 "whoever plans the shutdown"
             )
         : to < today
-            ? new(
+            ? new Objection(
                 "shutdown-in-the-past",
                 $"{to:yyyy-MM-dd} has passed. A shutdown can be moved to today or later.",
                 "whoever plans the shutdown"

@@ -22,6 +22,7 @@ internal static class ShutdownEndpoints
     private static async Task<IReadOnlyList<ShutdownView>> All(
         Person by,
         RepairStore store,
+        TimeProvider clock,
         CancellationToken stop,
         string? site = null
     )
@@ -35,20 +36,24 @@ internal static class ShutdownEndpoints
             .ThenBy(s => s.Id)
             .Take(200)
             .ToListAsync(stop);
-        return [.. shutdowns.Select(View)];
+        List<ShutdownView> views = [];
+        foreach (var shutdown in shutdowns)
+            views.Add(await View(store, shutdown, clock.Now(), stop));
+        return views;
     }
 
     private static async Task<ShutdownView> One(
         Guid id,
         Person by,
         RepairStore store,
+        TimeProvider clock,
         HttpResponse response,
         CancellationToken stop
     )
     {
         var shutdown = await Load(store, id, by, stop);
         response.Headers.ETag = $"\"{shutdown.Version}\"";
-        return View(shutdown);
+        return await View(store, shutdown, clock.Now(), stop);
     }
 
     private static async Task<Created<ShutdownView>> AddShutdown(
@@ -71,7 +76,7 @@ internal static class ShutdownEndpoints
         );
         if (named)
             RepairOrder.Refuse(
-                new(
+                new Objection(
                     "shutdown-named-already",
                     $"The site has a shutdown named {ask.Name}. Move that one, or give another name.",
                     "whoever plans the shutdown"
@@ -80,7 +85,10 @@ internal static class ShutdownEndpoints
         var shutdown = new Shutdown(site, ask.Name, ask.Area, ask.Start);
         store.Shutdowns.Add(shutdown);
         await store.SaveChangesAsync(CancellationToken.None);
-        return TypedResults.Created($"/api/v1/shutdowns/{shutdown.Id}", View(shutdown));
+        return TypedResults.Created(
+            $"/api/v1/shutdowns/{shutdown.Id}",
+            await View(store, shutdown, clock.Now(), CancellationToken.None)
+        );
     }
 
     private static async Task<ShutdownView> MoveShutdown(
@@ -97,9 +105,28 @@ internal static class ShutdownEndpoints
         if (shutdown.Version != seen.Value)
             throw new DbUpdateConcurrencyException();
         RepairOrder.Refuse(Shutdown.MoveObjection(shutdown, ask.Start, shutdown.Site.Today(at)));
-        shutdown.Move(ask.Start, ask.Why, by, at);
+        var move = shutdown.Move(ask.Start, ask.Why, by, at);
+        if (move.To < move.From)
+            Leaning.MoveIn(await Sheaves(store, shutdown), shutdown, by, at, ask.Why);
         await store.SaveChangesAsync(CancellationToken.None);
-        return View(shutdown);
+        return await View(store, shutdown, at, CancellationToken.None);
+    }
+
+    // Their rows are taken before they are read, oldest first, so that whoever signs meanwhile waits a moment.
+    private static async Task<List<RepairOrder>> Sheaves(RepairStore store, Shutdown shutdown)
+    {
+        var ids = await Leaning.Past(store, shutdown).Select(o => o.Id).Order().ToArrayAsync(CancellationToken.None);
+        await store.Database.ExecuteSqlAsync(
+            $"SELECT 1 FROM orders WHERE id = ANY({ids}) ORDER BY id FOR UPDATE",
+            CancellationToken.None
+        );
+        return await store
+            .Orders.Where(o => ids.Contains(o.Id))
+            .Include(o => o.Site)
+            .Include(o => o.Line)
+            .Include(o => o.Records)
+            .AsSplitQuery()
+            .ToListAsync(CancellationToken.None);
     }
 
     private static async Task<Shutdown> Load(RepairStore store, Guid id, Person by, CancellationToken stop)
@@ -113,7 +140,12 @@ internal static class ShutdownEndpoints
             : throw new NotHere("There is no such shutdown that you may see.");
     }
 
-    private static ShutdownView View(Shutdown s) =>
+    private static async Task<ShutdownView> View(
+        RepairStore store,
+        Shutdown s,
+        DateTimeOffset at,
+        CancellationToken stop
+    ) =>
         new(
             s.Id,
             s.Site.ShortName,
@@ -122,6 +154,6 @@ internal static class ShutdownEndpoints
             s.Start,
             s.Version.ToString(CultureInfo.InvariantCulture),
             [.. s.Moves.OrderBy(m => m.At).Select(m => new ShutdownMoveView(m.From, m.To, m.Why, m.By, m.At))],
-            []
+            await Leaning.Views(store, s, at, stop)
         );
 }

@@ -1,4 +1,6 @@
+using RepairOrders.Api.Figures;
 using RepairOrders.Api.Store;
+using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Sites;
 
@@ -14,6 +16,21 @@ internal sealed class Site : IKept
 
     /// <summary>Its areas with their sections; a line lies in one of each.</summary>
     public List<Area> Areas { get; set; } = [];
+
+    /// <summary>What was proposed for it beyond the first version, oldest first; only the last may wait for its second signature.</summary>
+    public IReadOnlyList<FiguresVersion> Figures { get; set; } = [];
+
+    public FiguresVersion? FiguresAwaiting => Figures is [.., { Confirmed: null } last] ? last : null;
+
+    /// <summary>The figures new decisions are taken under.</summary>
+    public SiteFigures FiguresInForce =>
+        Figures.LastOrDefault(f => f.Confirmed is not null)?.Figures ?? SiteFiguresRules.First;
+
+    public int FiguresVersionInForce => Figures.LastOrDefault(f => f.Confirmed is not null)?.Version ?? 1;
+
+    /// <summary>The figures of a version some order was decided under.</summary>
+    public SiteFigures FiguresOf(int version) =>
+        version == 1 ? SiteFiguresRules.First : Figures.Single(f => f.Version == version).Figures;
 
     public string Kind => "site";
     public int Revision { get; set; }

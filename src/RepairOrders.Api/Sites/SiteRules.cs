@@ -37,7 +37,7 @@ internal static class SiteRules
         var lost = used.Where(u => !Has(ask, u.Area, u.Section)).Distinct().ToList();
         return lost.Count == 0
             ? null
-            : new(
+            : new Objection(
                 "section-in-use",
                 $"Lines still lie in {string.Join(", ", lost.Select(l => $"{l.Area} / {l.Section}"))}. Move them first.",
                 "administrator, who keeps the line list"

@@ -51,7 +51,7 @@ internal static class SitesEndpoints
         MalformedAsk.If(SiteRules.Problems(ask.Details).Select(p => ($"details.{p.Field}", p.Sentence)));
         RepairOrder.Refuse(
             await store.Sites.AnyAsync(s => s.ShortName == ask.ShortName, CancellationToken.None)
-                ? new(
+                ? new Objection(
                     "site-name-taken",
                     $"There is a site {ask.ShortName} already. Choose another short name.",
                     "administrator, with another name"

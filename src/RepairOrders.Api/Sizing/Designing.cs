@@ -37,15 +37,7 @@ internal static class Designing
                     )
                 )
                 .View(method.Name);
-        var judged = assessment.Asked.Judgement;
-        var carried = judged.AxialShort is not true || sized.CarriesAxialLoad || ask.Restraint is not null;
-        var strength = Likelihood.StrengthOf(
-            method.Code,
-            judging.Defect,
-            judging.Facts.Service,
-            sized.Holds && carried
-        );
-        var risk = judging.Class(Length.FromMillimeters(judged.RequiredWallMm!.Value), strength);
+        var risk = Class(judging, assessment.Asked.Judgement, sized, ask.Restraint);
         var end = EndDates.Reckon(order, ask, sized, risk, shutdown?.StartsOn);
         return Fingerprints.Sealed(
             new SignedDesign(
@@ -58,9 +50,35 @@ internal static class Designing
                 owner?.FullName ?? "",
                 shutdown?.Name,
                 [.. Remarks(ask, end)],
-                ""
+                "",
+                order.Site.FiguresVersionInForce
             )
         );
+    }
+
+    /// <summary>The class of a design run again on walls read since; where none were read, those of the assessment count.</summary>
+    public static RiskRank ClassAgain(
+        RepairOrder order,
+        SignedDesign design,
+        SignedAssessment assessment,
+        IReadOnlyList<ThicknessReading> walls
+    )
+    {
+        var kept = assessment.Ask.Readings.Where(r => walls.All(w => w.Where != r.Where));
+        var judging = Judging.Of(order, assessment.Ask with { Readings = [.. walls, .. kept] });
+        return Class(judging, assessment.Judgement, design.Method, design.Ask.Restraint);
+    }
+
+    private static RiskRank Class(Judging judging, Judgement judged, MethodDesignView sized, Restraint? restraint)
+    {
+        var carried = judged.AxialShort is not true || sized.CarriesAxialLoad || restraint is not null;
+        var strength = Likelihood.StrengthOf(
+            sized.Method,
+            judging.Defect,
+            judging.Facts.Service,
+            sized.Holds && carried
+        );
+        return judging.Class(Length.FromMillimeters(judged.RequiredWallMm!.Value), strength);
     }
 
     // While the repair is live the line runs at its interim limits: that is what the repair is sized for.

@@ -1,5 +1,5 @@
 using RepairOrders.Api.Assessing;
-using RepairOrders.Api.Consenting;
+using RepairOrders.Api.Figures;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
@@ -16,12 +16,8 @@ internal static class EndDates
     public static DateOnly Start(RepairOrder order, DateOnly plannedFit) =>
         Rounds.InServiceSince(order) is { } since ? order.Site.Today(since) : plannedFit;
 
-    /// <summary>
-    /// The last day in service: as the approved design has it; on the emergency path until then the end of the debt clock.
-    /// Nothing before the first approval.
-    /// </summary>
-    public static DateOnly? Of(RepairOrder order) =>
-        order.ApprovedDesign?.Asked.EndDate.On ?? (Debts.DueAt(order) is { } due ? order.Site.Today(due) : null);
+    /// <summary>The last day in service as it stands now; nothing before the first approval, or on the emergency path the start.</summary>
+    public static DateOnly? Of(RepairOrder order) => Standing.EndInForce.Of(order)?.On;
 
     public static EndDateView Reckon(
         RepairOrder order,
@@ -45,7 +41,7 @@ internal static class EndDates
                 ask.MaterialStatementEnds
             )
         );
-        return new(end.Result.On, View(end.Result.Governing), [.. end.Result.Terms.Select(View)]);
+        return View(end.Result);
     }
 
     /// <summary>
@@ -54,14 +50,15 @@ internal static class EndDates
     /// </summary>
     private static DateOnly CapEnds(RepairOrder order, DateOnly start, RiskRank risk)
     {
-        if (Planning.InService(order) && order.ApprovedDesign?.Asked.EndDate.On is { } end)
+        if (Planning.InService(order) && order.ApprovedDesign is not null && Of(order) is { } end)
             return end;
-        var cap = ClassDuties.Of(risk.Class).Cap;
+        // What is being signed now stands under the figures in force now.
+        var cap = order.Site.FiguresInForce.Of(risk.Class).Cap;
         if (Rounds.FirstInService(order) is not { } first)
             return start.AddDays(cap.Days);
         var shortest = order
             .All<Design>()
-            .Select(d => ClassDuties.Of(d.Asked.Risk.Class.As<Engineering.Risk.RiskClass>()).Cap)
+            .Select(d => order.Site.FiguresOf(d.Asked.FiguresVersion).Of(d.Asked.Risk.Class).Cap)
             .Append(cap)
             .Min();
         return order.Site.Today(first).AddDays(shortest.Days);
@@ -81,6 +78,8 @@ internal static class EndDates
             CorrosionRate.FromMillimetresPerYear(rate)
         );
     }
+
+    public static EndDateView View(EndDate end) => new(end.On, View(end.Governing), [.. end.Terms.Select(View)]);
 
     private static EndTermView View(EndTerm term) => new(term.Code, term.Words, term.On);
 }

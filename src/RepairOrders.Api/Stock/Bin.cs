@@ -1,11 +1,12 @@
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Store;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Stock;
 
 /// <summary>A place in the stores, or a locker near the pipes that a supervisor may open at night.</summary>
-internal sealed class Bin
+internal sealed class Bin : IKept
 {
     public Guid Id { get; init; } = Guid.CreateVersion7();
     public Guid SiteId { get; init; }
@@ -15,6 +16,9 @@ internal sealed class Bin
     public List<KitMinimum> Kit { get; set; } = [];
     public DateTimeOffset? CountedAt { get; set; }
     public uint Version { get; private set; }
+    public string Kind => "bin";
+    public int Revision { get; set; }
+    public string ChangesHash { get; set; } = "";
 
     public void Describe(DescribeBin said)
     {

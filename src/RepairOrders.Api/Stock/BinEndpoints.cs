@@ -19,6 +19,14 @@ internal static class BinEndpoints
             .WithSummary("Bins, with counts due and kits that are short");
         stock.MapPost("/bins", Add).Needs(Permission.DescribeStock).WithSummary("Add a bin");
         stock.MapPut("/bins/{id:guid}", Change).Needs(Permission.DescribeStock).WithSummary("Change a bin");
+        stock
+            .MapGet(
+                "/bins/{id:guid}/changes",
+                (Guid id, Person by, RepairStore store, CancellationToken stop) =>
+                    store.ChangesSeen(store.Set<Bin>(), b => b.SiteId, id, by, stop)
+            )
+            .Needs(Permission.ReadStock)
+            .WithSummary("The changes of a bin");
         stock.MapPost("/counts", Count).Needs(Permission.KeepStock).WithSummary("Count a bin");
     }
 
@@ -50,6 +58,7 @@ internal static class BinEndpoints
         var bin = new Bin { SiteId = here.Id, Code = ask.Code };
         bin.Describe(ask);
         store.Add(bin);
+        store.Changed(bin, "bin added", null, bin.Said(ask.Site), by, clock.Now());
         await store.SaveChangesAsync(CancellationToken.None);
         return (await Views([bin], here, store, clock.Now(), CancellationToken.None))[0];
     }
@@ -72,7 +81,9 @@ internal static class BinEndpoints
         if (bin.Code != ask.Code)
             throw new MalformedAsk("code", $"code is {ask.Code}; allowed is {bin.Code}, a bin keeps its name.");
         RepairOrder.Refuse(Bin.Objection(ask, false, await UnknownItem(ask, here, store)));
+        var old = bin.Said(ask.Site);
         bin.Describe(ask);
+        store.Changed(bin, "bin changed", old, bin.Said(ask.Site), by, clock.Now());
         await store.SaveChangesAsync(CancellationToken.None);
         return (await Views([bin], here, store, clock.Now(), CancellationToken.None))[0];
     }

@@ -17,6 +17,14 @@ internal static class ItemEndpoints
         stock.MapGet("/items", Items).Needs(Permission.ReadStock).WithSummary("Stock items, by code");
         stock.MapPost("/items", Add).Needs(Permission.DescribeStock).WithSummary("Add a stock item");
         stock.MapPut("/items/{id:guid}", Change).Needs(Permission.DescribeStock).WithSummary("Change a stock item");
+        stock
+            .MapGet(
+                "/items/{id:guid}/changes",
+                (Guid id, Person by, RepairStore store, CancellationToken stop) =>
+                    store.ChangesSeen(store.Set<StockItem>(), i => i.SiteId, id, by, stop)
+            )
+            .Needs(Permission.ReadStock)
+            .WithSummary("The changes of a stock item");
     }
 
     private static async Task<StockItemsView> Items(
@@ -58,7 +66,12 @@ internal static class ItemEndpoints
         );
     }
 
-    private static async Task<StockItemView> Add(DescribeStockItem ask, Person by, RepairStore store)
+    private static async Task<StockItemView> Add(
+        DescribeStockItem ask,
+        Person by,
+        RepairStore store,
+        TimeProvider clock
+    )
     {
         var here = await store.SiteOf(ask.Site, by);
         Check(ask);
@@ -69,6 +82,7 @@ internal static class ItemEndpoints
         var item = new StockItem { SiteId = here.Id, Code = ask.Code };
         item.Describe(ask);
         store.Add(item);
+        store.Changed(item, "item added", null, item.Said(ask.Site), by, clock.Now());
         await store.SaveChangesAsync(CancellationToken.None);
         return View(item, ask.Site, 0);
     }
@@ -78,7 +92,8 @@ internal static class ItemEndpoints
         DescribeStockItem ask,
         Person by,
         SeenVersion seen,
-        RepairStore store
+        RepairStore store,
+        TimeProvider clock
     )
     {
         var here = await store.SiteOf(ask.Site, by);
@@ -92,7 +107,9 @@ internal static class ItemEndpoints
             throw new DbUpdateConcurrencyException();
         if (item.Code != ask.Code)
             throw new MalformedAsk("code", $"code is {ask.Code}; allowed is {item.Code}, an item keeps its number.");
+        var old = item.Said(ask.Site);
         item.Describe(ask);
+        store.Changed(item, "item changed", old, item.Said(ask.Site), by, clock.Now());
         await store.SaveChangesAsync(CancellationToken.None);
         return View(item, ask.Site, 0);
     }

@@ -1,3 +1,4 @@
+using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Wire;
 
 namespace RepairOrders.Api.Stock;
@@ -10,5 +11,6 @@ internal static class StockEndpoints
         stock.MapItems();
         stock.MapBatches();
         stock.MapBins();
+        stock.MapCutList();
     }
 }

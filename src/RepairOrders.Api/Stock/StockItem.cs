@@ -1,10 +1,11 @@
 using RepairOrders.Api.Orders;
+using RepairOrders.Api.Store;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Stock;
 
 /// <summary>A kind of material the stores keep, with what its maker states.</summary>
-internal sealed class StockItem
+internal sealed class StockItem : IKept
 {
     public Guid Id { get; init; } = Guid.CreateVersion7();
     public Guid SiteId { get; init; }
@@ -18,6 +19,9 @@ internal sealed class StockItem
     public bool NeedsCertificate { get; set; }
     public MaterialLimits? Limits { get; set; }
     public uint Version { get; private set; }
+    public string Kind => "stock item";
+    public int Revision { get; set; }
+    public string ChangesHash { get; set; } = "";
 
     public void Describe(DescribeStockItem said)
     {

@@ -1,3 +1,4 @@
+using System.Linq.Expressions;
 using System.Text.Json;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
@@ -10,7 +11,7 @@ internal interface IKept
 {
     Guid Id { get; }
 
-    /// <summary>person, site or line.</summary>
+    /// <summary>What it is, in a word or two: person, stock item.</summary>
     string Kind { get; }
 
     /// <summary>Count of its changes, and its version.</summary>
@@ -112,6 +113,27 @@ internal static class KeptThings
     {
         if (seen.Value != subject.Revision)
             throw new DbUpdateConcurrencyException();
+    }
+
+    /// <summary>The changes of a thing of a site that the person may see.</summary>
+    public static async Task<IReadOnlyList<ChangeView>> ChangesSeen<T>(
+        this RepairStore store,
+        IQueryable<T> things,
+        Expression<Func<T, Guid>> site,
+        Guid id,
+        Person by,
+        CancellationToken stop
+    )
+        where T : class, IKept
+    {
+        var seen = store.Sites.Where(s => by.Sites.Contains(s.ShortName));
+        var thing =
+            await things
+                .AsNoTracking()
+                .Join(seen, site, s => s.Id, (t, _) => t)
+                .SingleOrDefaultAsync(t => t.Id == id, stop)
+            ?? throw new Wire.NotHere("There is no such thing that you may see.");
+        return await store.ChangesOf(thing, stop);
     }
 
     public static async Task<IReadOnlyList<ChangeView>> ChangesOf(

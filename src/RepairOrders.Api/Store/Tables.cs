@@ -1,21 +1,31 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using RepairOrders.Api.Approving;
 using RepairOrders.Api.Assessing;
 using RepairOrders.Api.Choosing;
+using RepairOrders.Api.Closing;
 using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Exiting;
+using RepairOrders.Api.Extending;
+using RepairOrders.Api.Failing;
+using RepairOrders.Api.Figures;
 using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Lines;
+using RepairOrders.Api.MakingPermanent;
 using RepairOrders.Api.Orders;
+using RepairOrders.Api.Owning;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Proving;
 using RepairOrders.Api.Readying;
+using RepairOrders.Api.Removing;
 using RepairOrders.Api.Requesting;
+using RepairOrders.Api.Reviewing;
+using RepairOrders.Api.Revisiting;
 using RepairOrders.Api.Shutdowns;
 using RepairOrders.Api.Sites;
 using RepairOrders.Api.Sizing;
@@ -63,6 +73,25 @@ internal static class Tables
         Record<Exit>(model, "exits");
         Record<ExitSignature>(model, "exit_signatures");
         Record<ServiceReturn>(model, "service_returns");
+        Record<Visit>(model, "visits");
+        Record<VisitCountersignature>(model, "visit_countersignatures");
+        Record<Extension>(model, "extensions");
+        Record<ExtensionDecision>(model, "extension_decisions");
+        Record<Failure>(model, "failures");
+        Record<MadeSafe>(model, "made_safe");
+        Record<ContainmentAgreement>(model, "containment_agreements");
+        Record<FailureStatement>(model, "failure_modes");
+        Record<RemovalOrder>(model, "removal_orders");
+        Record<Removal>(model, "removals");
+        Record<RemovalInspection>(model, "removal_inspections");
+        Record<PermanentFix>(model, "permanent_fixes");
+        Record<CloseOut>(model, "close_outs");
+        Record<CloseOutCountersignature>(model, "close_out_countersignatures");
+        Record<HandOver>(model, "hand_overs");
+        Record<Owner>(model, "owners");
+        Record<EndMovedIn>(model, "end_dates_moved_in");
+        Record<LadderAnswer>(model, "ladder_answers");
+        Record<Review>(model, "reviews");
 
         model.Entity<SignedRecord>(record =>
         {
@@ -85,6 +114,19 @@ internal static class Tables
             site.ToTable("sites").Property(s => s.Id).ValueGeneratedNever();
             site.HasIndex(s => s.ShortName).IsUnique();
             site.OwnsMany(s => s.Areas, a => a.ToJson());
+            site.Ignore(s => s.FiguresAwaiting).Ignore(s => s.FiguresInForce).Ignore(s => s.FiguresVersionInForce);
+            // The list is only ever replaced as a whole.
+            site.Property(s => s.Figures)
+                .HasColumnType("jsonb")
+                .HasConversion(
+                    list => JsonSerializer.Serialize(list, RepairOrdersClient.Json),
+                    text => JsonSerializer.Deserialize<IReadOnlyList<FiguresVersion>>(text, RepairOrdersClient.Json)!,
+                    new ValueComparer<IReadOnlyList<FiguresVersion>>(
+                        (a, b) => ReferenceEquals(a, b),
+                        list => list.GetHashCode(),
+                        list => list
+                    )
+                );
         });
         model.Entity<Line>(line =>
         {
@@ -143,31 +185,26 @@ internal static class Tables
         order.Ignore(o => o.ApprovedDesign).Ignore(o => o.PendingDesign);
         order.HasMany(o => o.Records).WithOne().HasForeignKey(r => r.OrderId);
         order.HasMany(o => o.Journal).WithOne().HasForeignKey(j => j.OrderId);
-        order.ComplexProperty(
-            o => o.Columns,
-            columns =>
-            {
-                columns.Property(c => c.Stage).HasConversion<string>().HasColumnName("stage");
-                columns.Property(c => c.Place).HasColumnName("place");
-                columns.Property(c => c.Fluid).HasColumnName("fluid");
-                columns.Property(c => c.LeakedAt).HasColumnName("leaked_at");
-                columns.Property(c => c.SignedClass).HasConversion<string>().HasColumnName("signed_class");
-                columns.Property(c => c.Method).HasColumnName("method");
-                columns.Property(c => c.EndDate).HasColumnName("end_date");
-                columns.Property(c => c.OwnerId).HasColumnName("owner_id");
-                columns.Property(c => c.Owner).HasColumnName("owner");
-                columns.Property(c => c.PermanentFix).HasColumnName("permanent_fix");
-                columns.Property(c => c.PermanentFixOn).HasColumnName("permanent_fix_on");
-            }
-        );
+        order.ComplexProperty(o => o.Columns, Columns);
     }
+
+    // Each column has its property's own name; a list asks for open work by site and date, a search by three-letter parts.
+    private static void Columns(ComplexPropertyBuilder<OrderColumns> columns)
+    {
+        foreach (var property in typeof(OrderColumns).GetProperties().Where(p => p.CanWrite))
+            columns.Property(property.PropertyType, property.Name).HasColumnName(Snake(property.Name));
+        columns.Property(c => c.Stage).HasConversion<string>();
+        columns.Property(c => c.SignedClass).HasConversion<string>();
+    }
+
+    private static string Snake(string name) => JsonNamingPolicy.SnakeCaseLower.ConvertName(name);
 
     private static void Stock(ModelBuilder model)
     {
         model.Entity<StockItem>(item =>
         {
             item.ToTable("stock_items").Property(i => i.Id).ValueGeneratedNever();
-            item.Property(i => i.Version).IsRowVersion();
+            item.Ignore(i => i.Kind).Property(i => i.Version).IsRowVersion();
             item.Property(i => i.Limits).HasColumnType("jsonb").HasConversion(Json<MaterialLimits>());
             item.HasIndex(i => new { i.SiteId, i.Code }).IsUnique();
         });
@@ -196,7 +233,7 @@ internal static class Tables
         model.Entity<Bin>(bin =>
         {
             bin.ToTable("bins").Property(b => b.Id).ValueGeneratedNever();
-            bin.Property(b => b.Version).IsRowVersion();
+            bin.Ignore(b => b.Kind).Property(b => b.Version).IsRowVersion();
             bin.OwnsMany(b => b.Kit, k => k.ToJson());
             bin.HasIndex(b => new { b.SiteId, b.Code }).IsUnique();
         });

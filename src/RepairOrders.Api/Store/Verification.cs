@@ -1,6 +1,8 @@
 using System.Text.Json;
+using RepairOrders.Api.Instruments;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Stock;
 using RepairOrders.Api.Wire;
 using RepairOrders.Contract;
 
@@ -48,17 +50,29 @@ internal static class Verification
         var people = store.Users.AsNoTracking();
         var sites = store.Sites.AsNoTracking();
         var lines = store.Lines.AsNoTracking();
+        var items = store.Set<StockItem>().AsNoTracking();
+        var bins = store.Set<Bin>().AsNoTracking();
+        var instruments = store.Set<Instrument>().AsNoTracking();
+        var methods = store.EmergencyMethods.AsNoTracking();
         if (by is not null)
         {
             people = people.Seen(by);
             sites = sites.Where(s => by.Sites.Contains(s.ShortName));
             lines = lines.Where(l => sites.Any(s => s.Id == l.SiteId));
+            items = items.Where(i => sites.Any(s => s.Id == i.SiteId));
+            bins = bins.Where(b => sites.Any(s => s.Id == b.SiteId));
+            instruments = instruments.Where(i => sites.Any(s => s.Id == i.SiteId));
+            methods = methods.Where(m => sites.Any(s => s.Id == m.SiteId));
         }
         List<(IKept Kept, string Name)> kept =
         [
             .. (await people.OrderBy(p => p.Id).ToListAsync(stop)).Select(p => ((IKept)p, p.UserName!)),
             .. (await sites.OrderBy(s => s.Id).ToListAsync(stop)).Select(s => ((IKept)s, s.ShortName)),
             .. (await lines.OrderBy(l => l.Id).ToListAsync(stop)).Select(l => ((IKept)l, l.Number)),
+            .. (await items.OrderBy(i => i.Id).ToListAsync(stop)).Select(i => ((IKept)i, i.Code)),
+            .. (await bins.OrderBy(b => b.Id).ToListAsync(stop)).Select(b => ((IKept)b, b.Code)),
+            .. (await instruments.OrderBy(i => i.Id).ToListAsync(stop)).Select(i => ((IKept)i, i.Serial)),
+            .. (await methods.OrderBy(m => m.Id).ToListAsync(stop)).Select(m => ((IKept)m, m.Entry.Name)),
         ];
         var ids = kept.Select(k => k.Kept.Id).ToList();
         var changes = (

@@ -1,4 +1,5 @@
 using System.Buffers;
+using RepairOrders.Api.Calculations.Survey;
 
 namespace RepairOrders.Api.Wire;
 
@@ -20,7 +21,8 @@ internal static class Bodies
         if (Has(request.Path.Value, '\0') || Has(Uri.UnescapeDataString(request.QueryString.Value ?? ""), '\0'))
             throw new MalformedAsk("address", "The address holds a NUL character; allowed is text without one.");
         var most =
-            request.HasJsonContentType() ? MostJsonBytes
+            context.GetEndpoint()?.Metadata.GetMetadata<StreamsBody>() is not null ? 0
+            : request.HasJsonContentType() ? MostJsonBytes
             : IsCsv(request) ? MostCsvBytes
             : 0;
         if (most > 0 && request.Path.StartsWithSegments("/api"))

@@ -11,7 +11,15 @@ namespace RepairOrders.Api.Wire;
 /// </summary>
 internal static partial class JsonFault
 {
-    public static async Task<IReadOnlyDictionary<string, string[]>> Read(JsonException fault, HttpRequest request)
+    public static Task<IReadOnlyDictionary<string, string[]>> Read(JsonException fault, HttpRequest request) =>
+        Read(fault, request.Body, request.HttpContext.RequestAborted);
+
+    /// <summary>The same of JSON that is not a whole body; the stream can be read again.</summary>
+    public static async Task<IReadOnlyDictionary<string, string[]>> Read(
+        JsonException fault,
+        Stream json,
+        CancellationToken stop
+    )
     {
         var path = Path(fault);
         var message = fault.Message.Split(" Path: ")[0].TrimEnd();
@@ -45,7 +53,7 @@ internal static partial class JsonFault
         if (Kind().Match(message) is { Success: true } kind)
             return One(
                 path.Length > 0 ? path : "body",
-                $"{Named(path)} {await Given(request, fault.Path)}; allowed is {Allowed(Leaf(kind.Groups[1].Value, path))}."
+                $"{Named(path)} {await Given(json, fault.Path, stop)}; allowed is {Allowed(Leaf(kind.Groups[1].Value, path))}."
             );
         return One("body", "The body is not JSON.");
     }
@@ -109,12 +117,12 @@ internal static partial class JsonFault
     private static string Wired(object choice) =>
         JsonSerializer.Serialize(choice, choice.GetType(), RepairOrdersClient.Json).Trim('"');
 
-    private static async Task<string> Given(HttpRequest request, string? path)
+    private static async Task<string> Given(Stream json, string? path, CancellationToken stop)
     {
         try
         {
-            request.Body.Position = 0;
-            using var body = await JsonDocument.ParseAsync(request.Body, default, request.HttpContext.RequestAborted);
+            json.Position = 0;
+            using var body = await JsonDocument.ParseAsync(json, default, stop);
             var at = body.RootElement;
             foreach (Match step in Steps().Matches(path ?? ""))
                 at = step.Groups[2].Success

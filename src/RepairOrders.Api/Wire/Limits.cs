@@ -25,6 +25,7 @@ internal static class Limits
                     .ExecuteAsync(rejected.HttpContext);
             };
             var tries = settings.GetValue("Limits:SignInTriesPerMinute", SignInTriesPerMinute);
+            var calls = settings.GetValue("Limits:CallsPerMinute", CallsPerMinute);
             options.AddPolicy(SignIn, context => PerMinute("sign-in " + Address(context), tries));
             options.AddPolicy(
                 ShortCode,
@@ -32,7 +33,7 @@ internal static class Limits
             );
             options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
                 context.Request.Path.StartsWithSegments("/api")
-                    ? PerMinute(Caller(context), CallsPerMinute)
+                    ? PerMinute(Caller(context), calls)
                     : RateLimitPartition.GetNoLimiter("")
             );
         });

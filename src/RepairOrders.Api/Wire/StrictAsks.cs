@@ -16,6 +16,7 @@ internal static class StrictAsks
     public static void Set(JsonSerializerOptions options)
     {
         RepairOrdersClient.Written(options);
+        options.Converters.Add(new Moments());
         options.MaxDepth = Deepest;
         options.AllowDuplicateProperties = false;
         options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;

@@ -251,6 +251,11 @@ namespace RepairOrders.Api.Store.Migrations
                         .HasColumnType("text")
                         .HasColumnName("calibration_reference");
 
+                    b.Property<string>("ChangesHash")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("changes_hash");
+
                     b.Property<string>("GreatestReading")
                         .HasColumnType("jsonb")
                         .HasColumnName("greatest_reading");
@@ -259,6 +264,10 @@ namespace RepairOrders.Api.Store.Migrations
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("kind");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("integer")
+                        .HasColumnName("revision");
 
                     b.Property<string>("Serial")
                         .IsRequired()
@@ -540,22 +549,100 @@ namespace RepairOrders.Api.Store.Migrations
                         {
                             b1.IsRequired();
 
+                            b1.PrimitiveCollection<DateTimeOffset[]>("AnsweredAt")
+                                .IsRequired()
+                                .HasColumnType("timestamp with time zone[]")
+                                .HasColumnName("answered_at");
+
+                            b1.Property<DateTimeOffset?>("ApprovalOwedUntil")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("approval_owed_until");
+
+                            b1.PrimitiveCollection<Guid[]>("Batches")
+                                .IsRequired()
+                                .HasColumnType("uuid[]")
+                                .HasColumnName("batches");
+
+                            b1.Property<DateTimeOffset?>("ClassAFrom")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("class_a_from");
+
+                            b1.Property<DateTimeOffset?>("ClassBFrom")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("class_b_from");
+
+                            b1.Property<DateTimeOffset?>("ClassCFrom")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("class_c_from");
+
+                            b1.Property<DateTimeOffset?>("ClassDFrom")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("class_d_from");
+
+                            b1.Property<bool>("CountsNeighbours")
+                                .HasColumnType("boolean")
+                                .HasColumnName("counts_neighbours");
+
+                            b1.Property<DateTimeOffset?>("CuringUntil")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("curing_until");
+
                             b1.Property<DateOnly?>("EndDate")
                                 .HasColumnType("date")
                                 .HasColumnName("end_date");
+
+                            b1.Property<DateTimeOffset?>("EndsAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("ends_at");
+
+                            b1.Property<int>("Extensions")
+                                .HasColumnType("integer")
+                                .HasColumnName("extensions");
 
                             b1.Property<string>("Fluid")
                                 .IsRequired()
                                 .HasColumnType("text")
                                 .HasColumnName("fluid");
 
+                            b1.Property<DateTimeOffset?>("InServiceSince")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("in_service_since");
+
+                            b1.Property<DateTimeOffset?>("LastLeakAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("last_leak_at");
+
+                            b1.Property<DateTimeOffset?>("LastLookAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("last_look_at");
+
                             b1.Property<DateTimeOffset?>("LeakedAt")
                                 .HasColumnType("timestamp with time zone")
                                 .HasColumnName("leaked_at");
 
+                            b1.Property<DateTimeOffset?>("LeaksSince")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("leaks_since");
+
+                            b1.Property<bool>("Live")
+                                .HasColumnType("boolean")
+                                .HasColumnName("live");
+
+                            b1.Property<DateTimeOffset?>("LookDueAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("look_due_at");
+
+                            b1.Property<DateTimeOffset?>("LookOverdueAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("look_overdue_at");
+
                             b1.Property<string>("Method")
                                 .HasColumnType("text")
                                 .HasColumnName("method");
+
+                            b1.Property<bool>("Open")
+                                .HasColumnType("boolean")
+                                .HasColumnName("open");
 
                             b1.Property<string>("Owner")
                                 .HasColumnType("text")
@@ -573,10 +660,38 @@ namespace RepairOrders.Api.Store.Migrations
                                 .HasColumnType("date")
                                 .HasColumnName("permanent_fix_on");
 
+                            b1.Property<DateTimeOffset?>("PermitUntil")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("permit_until");
+
                             b1.Property<string>("Place")
                                 .IsRequired()
                                 .HasColumnType("text")
                                 .HasColumnName("place");
+
+                            b1.Property<DateTimeOffset?>("ReassessmentOwedFrom")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("reassessment_owed_from");
+
+                            b1.Property<string>("ReassessmentWhy")
+                                .HasColumnType("text")
+                                .HasColumnName("reassessment_why");
+
+                            b1.Property<DateTimeOffset?>("RemovalOwedFrom")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("removal_owed_from");
+
+                            b1.Property<string>("RemovalWhy")
+                                .HasColumnType("text")
+                                .HasColumnName("removal_why");
+
+                            b1.Property<DateTimeOffset?>("SettledAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("settled_at");
+
+                            b1.Property<string>("Shutdown")
+                                .HasColumnType("text")
+                                .HasColumnName("shutdown");
 
                             b1.Property<string>("SignedClass")
                                 .HasColumnType("text")
@@ -586,6 +701,27 @@ namespace RepairOrders.Api.Store.Migrations
                                 .IsRequired()
                                 .HasColumnType("text")
                                 .HasColumnName("stage");
+
+                            b1.Property<string>("StopWhy")
+                                .HasColumnType("text")
+                                .HasColumnName("stop_why");
+
+                            b1.Property<DateTimeOffset?>("StoppedSince")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("stopped_since");
+
+                            b1.Property<DateTimeOffset?>("ThicknessDueAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("thickness_due_at");
+
+                            b1.Property<DateTimeOffset?>("ThicknessPlannedAt")
+                                .HasColumnType("timestamp with time zone")
+                                .HasColumnName("thickness_planned_at");
+
+                            b1.Property<string>("Words")
+                                .IsRequired()
+                                .HasColumnType("text")
+                                .HasColumnName("words");
                         });
 
                     b.HasKey("Id")
@@ -961,6 +1097,11 @@ namespace RepairOrders.Api.Store.Migrations
                         .HasColumnType("text")
                         .HasColumnName("changes_hash");
 
+                    b.Property<string>("Figures")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("figures");
+
                     b.Property<int>("LastNumber")
                         .HasColumnType("integer")
                         .HasColumnName("last_number");
@@ -1085,6 +1226,11 @@ namespace RepairOrders.Api.Store.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("ChangesHash")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("changes_hash");
+
                     b.Property<string>("Code")
                         .IsRequired()
                         .HasColumnType("text")
@@ -1097,6 +1243,10 @@ namespace RepairOrders.Api.Store.Migrations
                     b.Property<bool>("Locker")
                         .HasColumnType("boolean")
                         .HasColumnName("locker");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("integer")
+                        .HasColumnName("revision");
 
                     b.Property<Guid>("SiteId")
                         .HasColumnType("uuid")
@@ -1162,6 +1312,11 @@ namespace RepairOrders.Api.Store.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("ChangesHash")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("changes_hash");
+
                     b.Property<string>("Code")
                         .IsRequired()
                         .HasColumnType("text")
@@ -1183,6 +1338,10 @@ namespace RepairOrders.Api.Store.Migrations
                     b.Property<bool>("NeedsCertificate")
                         .HasColumnType("boolean")
                         .HasColumnName("needs_certificate");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("integer")
+                        .HasColumnName("revision");
 
                     b.Property<Guid>("SiteId")
                         .HasColumnType("uuid")
@@ -1417,6 +1576,20 @@ namespace RepairOrders.Api.Store.Migrations
                     b.ToTable("deviations", (string)null);
                 });
 
+            modelBuilder.Entity("RepairOrders.Api.Closing.CloseOut", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("close_outs", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Closing.CloseOutCountersignature", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("close_out_countersignatures", (string)null);
+                });
+
             modelBuilder.Entity("RepairOrders.Api.Consenting.Confirmation", b =>
                 {
                     b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
@@ -1457,6 +1630,48 @@ namespace RepairOrders.Api.Store.Migrations
                     b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
 
                     b.ToTable("service_returns", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Extending.Extension", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("extensions", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Extending.ExtensionDecision", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("extension_decisions", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Failing.ContainmentAgreement", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("containment_agreements", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Failing.Failure", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("failures", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Failing.FailureStatement", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("failure_modes", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Failing.MadeSafe", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("made_safe", (string)null);
                 });
 
             modelBuilder.Entity("RepairOrders.Api.Fitting.ClimateReading", b =>
@@ -1543,6 +1758,27 @@ namespace RepairOrders.Api.Store.Migrations
                     b.ToTable("substitutions", (string)null);
                 });
 
+            modelBuilder.Entity("RepairOrders.Api.MakingPermanent.PermanentFix", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("permanent_fixes", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Owning.HandOver", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("hand_overs", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Owning.Owner", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("owners", (string)null);
+                });
+
             modelBuilder.Entity("RepairOrders.Api.Proving.Acceptance", b =>
                 {
                     b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
@@ -1599,11 +1835,67 @@ namespace RepairOrders.Api.Store.Migrations
                     b.ToTable("readiness", (string)null);
                 });
 
+            modelBuilder.Entity("RepairOrders.Api.Removing.Removal", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("removals", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Removing.RemovalInspection", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("removal_inspections", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Removing.RemovalOrder", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("removal_orders", (string)null);
+                });
+
             modelBuilder.Entity("RepairOrders.Api.Requesting.Request", b =>
                 {
                     b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
 
                     b.ToTable("requests", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Reviewing.LadderAnswer", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("ladder_answers", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Reviewing.Review", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("reviews", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Revisiting.Visit", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("visits", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Revisiting.VisitCountersignature", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("visit_countersignatures", (string)null);
+                });
+
+            modelBuilder.Entity("RepairOrders.Api.Shutdowns.EndMovedIn", b =>
+                {
+                    b.HasBaseType("RepairOrders.Api.Orders.SignedRecord");
+
+                    b.ToTable("end_dates_moved_in", (string)null);
                 });
 
             modelBuilder.Entity("RepairOrders.Api.Sizing.Design", b =>

@@ -24,6 +24,8 @@ namespace RepairOrders.Api.Store.Migrations
                     locker = table.Column<bool>(type: "boolean", nullable: false),
                     counted_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
                     xmin = table.Column<uint>(type: "xid", rowVersion: true, nullable: false),
+                    revision = table.Column<int>(type: "integer", nullable: false),
+                    changes_hash = table.Column<string>(type: "text", nullable: false),
                     kit = table.Column<string>(type: "jsonb", nullable: true),
                 },
                 constraints: table =>
@@ -103,6 +105,8 @@ namespace RepairOrders.Api.Store.Migrations
                     greatest_reading = table.Column<string>(type: "jsonb", nullable: true),
                     withdrawn = table.Column<string>(type: "text", nullable: true),
                     xmin = table.Column<uint>(type: "xid", rowVersion: true, nullable: false),
+                    revision = table.Column<int>(type: "integer", nullable: false),
+                    changes_hash = table.Column<string>(type: "text", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -254,6 +258,7 @@ namespace RepairOrders.Api.Store.Migrations
                     short_name = table.Column<string>(type: "text", nullable: false),
                     name = table.Column<string>(type: "text", nullable: false),
                     time_zone = table.Column<string>(type: "text", nullable: false),
+                    figures = table.Column<string>(type: "jsonb", nullable: false),
                     revision = table.Column<int>(type: "integer", nullable: false),
                     changes_hash = table.Column<string>(type: "text", nullable: false),
                     last_number = table.Column<int>(type: "integer", nullable: false),
@@ -296,6 +301,8 @@ namespace RepairOrders.Api.Store.Migrations
                     needs_certificate = table.Column<bool>(type: "boolean", nullable: false),
                     limits = table.Column<string>(type: "jsonb", nullable: true),
                     xmin = table.Column<uint>(type: "xid", rowVersion: true, nullable: false),
+                    revision = table.Column<int>(type: "integer", nullable: false),
+                    changes_hash = table.Column<string>(type: "text", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -454,17 +461,57 @@ namespace RepairOrders.Api.Store.Migrations
                     journal_lines = table.Column<int>(type: "integer", nullable: false),
                     journal_hash = table.Column<string>(type: "text", nullable: false),
                     round = table.Column<int>(type: "integer", nullable: false),
+                    answered_at = table.Column<DateTimeOffset[]>(type: "timestamp with time zone[]", nullable: false),
+                    approval_owed_until = table.Column<DateTimeOffset>(
+                        type: "timestamp with time zone",
+                        nullable: true
+                    ),
+                    batches = table.Column<Guid[]>(type: "uuid[]", nullable: false),
+                    class_a_from = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    class_b_from = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    class_c_from = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    class_d_from = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    counts_neighbours = table.Column<bool>(type: "boolean", nullable: false),
+                    curing_until = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
                     end_date = table.Column<DateOnly>(type: "date", nullable: true),
+                    ends_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    extensions = table.Column<int>(type: "integer", nullable: false),
                     fluid = table.Column<string>(type: "text", nullable: false),
+                    in_service_since = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    last_leak_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    last_look_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
                     leaked_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    leaks_since = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    live = table.Column<bool>(type: "boolean", nullable: false),
+                    look_due_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    look_overdue_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
                     method = table.Column<string>(type: "text", nullable: true),
+                    open = table.Column<bool>(type: "boolean", nullable: false),
                     owner = table.Column<string>(type: "text", nullable: true),
                     owner_id = table.Column<Guid>(type: "uuid", nullable: true),
                     permanent_fix = table.Column<string>(type: "text", nullable: true),
                     permanent_fix_on = table.Column<DateOnly>(type: "date", nullable: true),
+                    permit_until = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
                     place = table.Column<string>(type: "text", nullable: false),
+                    reassessment_owed_from = table.Column<DateTimeOffset>(
+                        type: "timestamp with time zone",
+                        nullable: true
+                    ),
+                    reassessment_why = table.Column<string>(type: "text", nullable: true),
+                    removal_owed_from = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    removal_why = table.Column<string>(type: "text", nullable: true),
+                    settled_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    shutdown = table.Column<string>(type: "text", nullable: true),
                     signed_class = table.Column<string>(type: "text", nullable: true),
                     stage = table.Column<string>(type: "text", nullable: false),
+                    stop_why = table.Column<string>(type: "text", nullable: true),
+                    stopped_since = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    thickness_due_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    thickness_planned_at = table.Column<DateTimeOffset>(
+                        type: "timestamp with time zone",
+                        nullable: true
+                    ),
+                    words = table.Column<string>(type: "text", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -676,6 +723,62 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateTable(
+                name: "close_out_countersignatures",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_close_out_countersignatures", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_close_out_countersignatures_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "close_outs",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_close_outs", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_close_outs_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
                 name: "consent_confirmations",
                 columns: table => new
                 {
@@ -723,6 +826,34 @@ namespace RepairOrders.Api.Store.Migrations
                     table.PrimaryKey("PK_consents", x => x.id);
                     table.ForeignKey(
                         name: "FK_consents_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "containment_agreements",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_containment_agreements", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_containment_agreements_orders_order_id",
                         column: x => x.order_id,
                         principalTable: "orders",
                         principalColumn: "id",
@@ -872,6 +1003,34 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateTable(
+                name: "end_dates_moved_in",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_end_dates_moved_in", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_end_dates_moved_in_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
                 name: "exit_signatures",
                 columns: table => new
                 {
@@ -928,6 +1087,118 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateTable(
+                name: "extension_decisions",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_extension_decisions", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_extension_decisions_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "extensions",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_extensions", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_extensions_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "failure_modes",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_failure_modes", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_failure_modes_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "failures",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_failures", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_failures_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
                 name: "first_look_acceptances",
                 columns: table => new
                 {
@@ -947,6 +1218,34 @@ namespace RepairOrders.Api.Store.Migrations
                     table.PrimaryKey("PK_first_look_acceptances", x => x.id);
                     table.ForeignKey(
                         name: "FK_first_look_acceptances_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "hand_overs",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_hand_overs", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_hand_overs_orders_order_id",
                         column: x => x.order_id,
                         principalTable: "orders",
                         principalColumn: "id",
@@ -1014,6 +1313,34 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateTable(
+                name: "ladder_answers",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ladder_answers", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_ladder_answers_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
                 name: "live_fit_consents",
                 columns: table => new
                 {
@@ -1033,6 +1360,34 @@ namespace RepairOrders.Api.Store.Migrations
                     table.PrimaryKey("PK_live_fit_consents", x => x.id);
                     table.ForeignKey(
                         name: "FK_live_fit_consents_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "made_safe",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_made_safe", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_made_safe_orders_order_id",
                         column: x => x.order_id,
                         principalTable: "orders",
                         principalColumn: "id",
@@ -1182,6 +1537,62 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateTable(
+                name: "owners",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_owners", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_owners_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "permanent_fixes",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_permanent_fixes", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_permanent_fixes_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
                 name: "photos",
                 columns: table => new
                 {
@@ -1294,6 +1705,90 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateTable(
+                name: "removal_inspections",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_removal_inspections", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_removal_inspections_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "removal_orders",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_removal_orders", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_removal_orders_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "removals",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_removals", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_removals_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
                 name: "requests",
                 columns: table => new
                 {
@@ -1341,6 +1836,34 @@ namespace RepairOrders.Api.Store.Migrations
                     table.PrimaryKey("PK_resumptions", x => x.id);
                     table.ForeignKey(
                         name: "FK_resumptions_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "reviews",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_reviews", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_reviews_orders_order_id",
                         column: x => x.order_id,
                         principalTable: "orders",
                         principalColumn: "id",
@@ -1453,6 +1976,62 @@ namespace RepairOrders.Api.Store.Migrations
                     table.PrimaryKey("PK_test_waivers", x => x.id);
                     table.ForeignKey(
                         name: "FK_test_waivers_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "visit_countersignatures",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_visit_countersignatures", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_visit_countersignatures_orders_order_id",
+                        column: x => x.order_id,
+                        principalTable: "orders",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "visits",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    order_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    round = table.Column<int>(type: "integer", nullable: false),
+                    by_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    by = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    set_aside_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
+                    set_aside_by = table.Column<string>(type: "text", nullable: true),
+                    set_aside_why = table.Column<string>(type: "text", nullable: true),
+                    body = table.Column<string>(type: "jsonb", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_visits", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_visits_orders_order_id",
                         column: x => x.order_id,
                         principalTable: "orders",
                         principalColumn: "id",
@@ -1584,12 +2163,26 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateIndex(
+                name: "IX_close_out_countersignatures_order_id",
+                table: "close_out_countersignatures",
+                column: "order_id"
+            );
+
+            migrationBuilder.CreateIndex(name: "IX_close_outs_order_id", table: "close_outs", column: "order_id");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_consent_confirmations_order_id",
                 table: "consent_confirmations",
                 column: "order_id"
             );
 
             migrationBuilder.CreateIndex(name: "IX_consents_order_id", table: "consents", column: "order_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_containment_agreements_order_id",
+                table: "containment_agreements",
+                column: "order_id"
+            );
 
             migrationBuilder.CreateIndex(name: "IX_cure_readings_order_id", table: "cure_readings", column: "order_id");
 
@@ -1612,6 +2205,12 @@ namespace RepairOrders.Api.Store.Migrations
             );
 
             migrationBuilder.CreateIndex(
+                name: "IX_end_dates_moved_in_order_id",
+                table: "end_dates_moved_in",
+                column: "order_id"
+            );
+
+            migrationBuilder.CreateIndex(
                 name: "IX_exit_signatures_order_id",
                 table: "exit_signatures",
                 column: "order_id"
@@ -1620,10 +2219,24 @@ namespace RepairOrders.Api.Store.Migrations
             migrationBuilder.CreateIndex(name: "IX_exits_order_id", table: "exits", column: "order_id");
 
             migrationBuilder.CreateIndex(
+                name: "IX_extension_decisions_order_id",
+                table: "extension_decisions",
+                column: "order_id"
+            );
+
+            migrationBuilder.CreateIndex(name: "IX_extensions_order_id", table: "extensions", column: "order_id");
+
+            migrationBuilder.CreateIndex(name: "IX_failure_modes_order_id", table: "failure_modes", column: "order_id");
+
+            migrationBuilder.CreateIndex(name: "IX_failures_order_id", table: "failures", column: "order_id");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_first_look_acceptances_order_id",
                 table: "first_look_acceptances",
                 column: "order_id"
             );
+
+            migrationBuilder.CreateIndex(name: "IX_hand_overs_order_id", table: "hand_overs", column: "order_id");
 
             migrationBuilder.CreateIndex(
                 name: "IX_hold_point_releases_order_id",
@@ -1643,6 +2256,12 @@ namespace RepairOrders.Api.Store.Migrations
                 .Annotation("Npgsql:IndexMethod", "brin");
 
             migrationBuilder.CreateIndex(
+                name: "IX_ladder_answers_order_id",
+                table: "ladder_answers",
+                column: "order_id"
+            );
+
+            migrationBuilder.CreateIndex(
                 name: "ix_lines_site_id_number",
                 table: "lines",
                 columns: new[] { "site_id", "number" },
@@ -1654,6 +2273,8 @@ namespace RepairOrders.Api.Store.Migrations
                 table: "live_fit_consents",
                 column: "order_id"
             );
+
+            migrationBuilder.CreateIndex(name: "IX_made_safe_order_id", table: "made_safe", column: "order_id");
 
             migrationBuilder.CreateIndex(
                 name: "IX_material_issues_order_id",
@@ -1679,6 +2300,8 @@ namespace RepairOrders.Api.Store.Migrations
 
             migrationBuilder.CreateIndex(name: "ix_orders_site_id", table: "orders", column: "site_id");
 
+            migrationBuilder.CreateIndex(name: "IX_owners_order_id", table: "owners", column: "order_id");
+
             migrationBuilder.CreateIndex(name: "EmailIndex", table: "people", column: "normalized_email");
 
             migrationBuilder.CreateIndex(
@@ -1686,6 +2309,12 @@ namespace RepairOrders.Api.Store.Migrations
                 table: "people",
                 column: "normalized_user_name",
                 unique: true
+            );
+
+            migrationBuilder.CreateIndex(
+                name: "IX_permanent_fixes_order_id",
+                table: "permanent_fixes",
+                column: "order_id"
             );
 
             migrationBuilder.CreateIndex(name: "ix_person_claims_user_id", table: "person_claims", column: "user_id");
@@ -1704,9 +2333,25 @@ namespace RepairOrders.Api.Store.Migrations
 
             migrationBuilder.CreateIndex(name: "IX_readiness_order_id", table: "readiness", column: "order_id");
 
+            migrationBuilder.CreateIndex(
+                name: "IX_removal_inspections_order_id",
+                table: "removal_inspections",
+                column: "order_id"
+            );
+
+            migrationBuilder.CreateIndex(
+                name: "IX_removal_orders_order_id",
+                table: "removal_orders",
+                column: "order_id"
+            );
+
+            migrationBuilder.CreateIndex(name: "IX_removals_order_id", table: "removals", column: "order_id");
+
             migrationBuilder.CreateIndex(name: "IX_requests_order_id", table: "requests", column: "order_id");
 
             migrationBuilder.CreateIndex(name: "IX_resumptions_order_id", table: "resumptions", column: "order_id");
+
+            migrationBuilder.CreateIndex(name: "IX_reviews_order_id", table: "reviews", column: "order_id");
 
             migrationBuilder.CreateIndex(
                 name: "IX_service_returns_order_id",
@@ -1754,6 +2399,14 @@ namespace RepairOrders.Api.Store.Migrations
             migrationBuilder.CreateIndex(name: "IX_substitutions_order_id", table: "substitutions", column: "order_id");
 
             migrationBuilder.CreateIndex(name: "IX_test_waivers_order_id", table: "test_waivers", column: "order_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_visit_countersignatures_order_id",
+                table: "visit_countersignatures",
+                column: "order_id"
+            );
+
+            migrationBuilder.CreateIndex(name: "IX_visits_order_id", table: "visits", column: "order_id");
         }
 
         /// <inheritdoc />
@@ -1775,9 +2428,15 @@ namespace RepairOrders.Api.Store.Migrations
 
             migrationBuilder.DropTable(name: "climate_readings");
 
+            migrationBuilder.DropTable(name: "close_out_countersignatures");
+
+            migrationBuilder.DropTable(name: "close_outs");
+
             migrationBuilder.DropTable(name: "consent_confirmations");
 
             migrationBuilder.DropTable(name: "consents");
+
+            migrationBuilder.DropTable(name: "containment_agreements");
 
             migrationBuilder.DropTable(name: "cure_readings");
 
@@ -1793,13 +2452,25 @@ namespace RepairOrders.Api.Store.Migrations
 
             migrationBuilder.DropTable(name: "emergency_methods");
 
+            migrationBuilder.DropTable(name: "end_dates_moved_in");
+
             migrationBuilder.DropTable(name: "exit_signatures");
 
             migrationBuilder.DropTable(name: "exits");
 
+            migrationBuilder.DropTable(name: "extension_decisions");
+
+            migrationBuilder.DropTable(name: "extensions");
+
+            migrationBuilder.DropTable(name: "failure_modes");
+
+            migrationBuilder.DropTable(name: "failures");
+
             migrationBuilder.DropTable(name: "first_administrators");
 
             migrationBuilder.DropTable(name: "first_look_acceptances");
+
+            migrationBuilder.DropTable(name: "hand_overs");
 
             migrationBuilder.DropTable(name: "hold_point_releases");
 
@@ -1809,7 +2480,11 @@ namespace RepairOrders.Api.Store.Migrations
 
             migrationBuilder.DropTable(name: "kept_answers");
 
+            migrationBuilder.DropTable(name: "ladder_answers");
+
             migrationBuilder.DropTable(name: "live_fit_consents");
+
+            migrationBuilder.DropTable(name: "made_safe");
 
             migrationBuilder.DropTable(name: "material_issues");
 
@@ -1820,6 +2495,10 @@ namespace RepairOrders.Api.Store.Migrations
             migrationBuilder.DropTable(name: "mix_uses");
 
             migrationBuilder.DropTable(name: "mixes");
+
+            migrationBuilder.DropTable(name: "owners");
+
+            migrationBuilder.DropTable(name: "permanent_fixes");
 
             migrationBuilder.DropTable(name: "person_claims");
 
@@ -1839,9 +2518,17 @@ namespace RepairOrders.Api.Store.Migrations
 
             migrationBuilder.DropTable(name: "readiness");
 
+            migrationBuilder.DropTable(name: "removal_inspections");
+
+            migrationBuilder.DropTable(name: "removal_orders");
+
+            migrationBuilder.DropTable(name: "removals");
+
             migrationBuilder.DropTable(name: "requests");
 
             migrationBuilder.DropTable(name: "resumptions");
+
+            migrationBuilder.DropTable(name: "reviews");
 
             migrationBuilder.DropTable(name: "service_returns");
 
@@ -1858,6 +2545,10 @@ namespace RepairOrders.Api.Store.Migrations
             migrationBuilder.DropTable(name: "substitutions");
 
             migrationBuilder.DropTable(name: "test_waivers");
+
+            migrationBuilder.DropTable(name: "visit_countersignatures");
+
+            migrationBuilder.DropTable(name: "visits");
 
             migrationBuilder.DropTable(name: "people");
 
