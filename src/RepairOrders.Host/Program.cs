@@ -19,6 +19,7 @@ try
             .WriteTo.Console(new CompactJsonFormatter(), standardErrorFromLevel: aside)
     );
 
+    builder.AddProxies();
     builder.Services.AddProblemDetails();
     if (mode != RunMode.Ui)
         builder.AddRepairOrdersApi();
@@ -45,6 +46,7 @@ try
             return await app.Services.VerifyRepairOrdersAsync(Console.Out) ? 0 : 1;
     }
 
+    app.UseForwardedHeaders();
     app.UseExceptionHandler();
     app.UseAuthentication();
     app.UseAuthorization();

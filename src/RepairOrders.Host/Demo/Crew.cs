@@ -9,6 +9,7 @@ internal sealed record Member(string Name, string FullName, Role[] Roles, string
 internal sealed class Crew(Uri api, Walk walk)
 {
     private readonly Dictionary<string, (RepairOrdersClient Client, DateTimeOffset Until)> signedIn = [];
+    private readonly Dictionary<string, Guid> ids = [];
 
     public static readonly string[] Methods =
     [
@@ -41,6 +42,7 @@ internal sealed class Crew(Uri api, Walk walk)
         new("tove", "Tove Aune", [Role.Technician], Methods, "technician"),
         new("anton", "Anton Reyes", [Role.Technician], Methods, "technician"),
         new("vera", "Vera Sand", [Role.Technician], [.. Methods, Competences.Inspector], "technician and inspector"),
+        new("nils", "Nils Berg", [Role.Technician], Methods, "technician, left the mill"),
         new("signe", "Signe Dahl", [Role.Storekeeper], [], "storekeeper"),
         new("ines", "Ines Duarte", [Role.IntegrityEngineer], [], "integrity engineer"),
         new(
@@ -71,6 +73,29 @@ internal sealed class Crew(Uri api, Walk walk)
         var session = await client.SignIn(new SignIn(name, Passwords[name]));
         signedIn[name] = (client, session.Until);
         return client;
+    }
+
+    /// <summary>Keeps the sign-in somebody has made already.</summary>
+    public void Keep(string name, RepairOrdersClient client, DateTimeOffset until) => signedIn[name] = (client, until);
+
+    /// <summary>Who can no longer sign in need not sign out.</summary>
+    public void Forget(string name) => signedIn.Remove(name);
+
+    /// <summary>Nobody stays signed in when the loading is over.</summary>
+    public async Task SignOut()
+    {
+        foreach (var (client, _) in signedIn.Values)
+            await client.SignOut();
+        signedIn.Clear();
+    }
+
+    /// <summary>The key of one of the cast, as the people's page gives it.</summary>
+    public async Task<Guid> IdOf(string name)
+    {
+        if (ids.Count == 0)
+            foreach (var row in (await (await As("ada")).People(limit: 100)).Rows)
+                ids[row.Name] = row.Id;
+        return ids[name];
     }
 
     public RepairOrdersClient Client() => new(new HttpClient { BaseAddress = api });

@@ -18,6 +18,9 @@ internal static class DemoMode
         builder.Services.Replace(ServiceDescriptor.Singleton<TimeProvider>(walk));
         // A year of sign-ins in a minute, all from this process.
         builder.Configuration["Limits:SignInTriesPerMinute"] = "100000";
+        builder.Configuration["Limits:CallsPerMinute"] = "100000";
+        // A password is slow to prove, by intent: once each for the whole walk.
+        builder.Configuration["Limits:SessionHours"] = "20000";
         builder.WebHost.UseUrls("http://127.0.0.1:0");
         await using var app = builder.Build();
         app.UseExceptionHandler();
@@ -39,6 +42,7 @@ internal static class DemoMode
         await Mill.Build(crew, token);
         if (builder.Configuration["Demo:Stories"] is not "none")
             await Stories.Tell(crew, walk);
+        await crew.SignOut();
         if (builder.Configuration["Demo:SignIns"] is { Length: > 0 } file)
             await WriteSignIns(crew, file);
         await app.StopAsync();
@@ -46,7 +50,9 @@ internal static class DemoMode
 
     private static async Task WriteSignIns(Crew crew, string file)
     {
-        var lines = Crew.Members.Select(m => $"  {m.Name, -8} {crew.Passwords[m.Name]}   {m.FullName}, {m.Does}");
+        var lines = Crew
+            .Members.Where(m => m.Name != "nils")
+            .Select(m => $"  {m.Name, -8} {crew.Passwords[m.Name]}   {m.Does, -40} {m.FullName}");
         var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };
         if (!OperatingSystem.IsWindows())
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
