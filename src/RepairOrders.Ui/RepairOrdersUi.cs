@@ -4,12 +4,17 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using MudBlazor.Services;
+using RepairOrders.Ui.AtThePipe;
+using RepairOrders.Ui.Charts;
+using RepairOrders.Ui.Orders;
+using RepairOrders.Ui.Papers;
 using RepairOrders.Ui.Session;
 
 namespace RepairOrders.Ui;
@@ -65,9 +70,24 @@ public static class RepairOrdersUi
                 return next(context);
             }
         );
+        // An address that is none gets the page that says so; the API answers for itself. A branch would not route again.
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.Use(
+            (context, next) =>
+            {
+                if (context.Request.Path.StartsWithSegments("/api") || !HttpMethods.IsGet(context.Request.Method))
+                    context.Features.Get<IStatusCodePagesFeature>()!.Enabled = false;
+                return next(context);
+            }
+        );
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapPost("/sign-out", SignOut);
+        app.MapPictures();
+        Downloads.Map(app);
+        app.MapPapers();
+        app.MapPipeDesk();
+        app.MapChartPictures();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

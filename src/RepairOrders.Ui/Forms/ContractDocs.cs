@@ -40,11 +40,10 @@ internal static partial class ContractDocs
                     n switch
                     {
                         XText t => t.Value,
-                        XElement { Name.LocalName: "see" or "paramref" } e => (
-                            e.Attribute("cref")?.Value ?? e.Attribute("name")?.Value ?? ""
-                        )
-                            .Split('.')
-                            .Last(),
+                        // Another field is named by its label, as the person sees it.
+                        XElement { Name.LocalName: "see" or "paramref" } e => FieldPlan
+                            .LabelOf((e.Attribute("cref")?.Value ?? e.Attribute("name")?.Value ?? "").Split('.')[^1])
+                            .ToLowerInvariant(),
                         XElement e => e.Value,
                         _ => "",
                     }

@@ -13,6 +13,18 @@ public sealed class Draft
 {
     public Dictionary<string, string> Typed { get; init; } = [];
 
+    /// <summary>The clock on the site's wall: moments are typed and shown in it.</summary>
+    public TimeZoneInfo Zone { get; init; } = TimeZoneInfo.Utc;
+
+    /// <summary>Something changed without a key pressed: the page's script has not seen it, and has to be told.</summary>
+    public bool Unseen { get; set; }
+
+    /// <summary>Whether anything was typed at a path or inside it.</summary>
+    public bool Has(string path) =>
+        Typed.Keys.Any(k =>
+            k.StartsWith(path, StringComparison.Ordinal) && (k.Length == path.Length || k[path.Length] is '.' or '[')
+        );
+
     public string this[string path]
     {
         get => Typed.GetValueOrDefault(path, "");
@@ -79,19 +91,28 @@ public sealed class Draft
                     rows.Add(ToJson(field.Columns, wrong, $"{path}[{i}]."));
                 return rows;
             case FieldKind.Group:
-                var inside = ToJson(field.Columns, wrong, path + ".");
-                return inside.Count == 0 && !field.Required ? null : inside;
+                // A group that may be left out is left out whole: nothing inside it is missing then.
+                return field.Required || Typed.Keys.Any(k => k.StartsWith(path + ".", StringComparison.Ordinal))
+                    ? ToJson(field.Columns, wrong, path + ".")
+                    : null;
             case FieldKind.Lines:
                 return new JsonArray([
                     .. this[path]
-                        .Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                        .Split(
+                            field.Type.IsAssignableTo(typeof(IEnumerable<string>)) ? ['\n'] : Between,
+                            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+                        )
                         .Select(l => (JsonNode)l),
                 ]);
             case FieldKind.Values:
                 var values = new JsonObject();
                 foreach (var (key, text) in Typed.Where(t => t.Key.StartsWith(path + ".", StringComparison.Ordinal)))
-                    if (Number(text, key, wrong) is { } number)
-                        values[key[(path.Length + 1)..]] = number;
+                    // A method's input may be typed with a unit; the service reads it. Plain numbers are read here.
+                    values[key[(path.Length + 1)..]] = field.Type.IsAssignableTo(
+                        typeof(IEnumerable<KeyValuePair<string, InputValue>>)
+                    )
+                        ? text
+                        : Number(text, key, wrong);
                 return values;
             case FieldKind.YesNo:
                 return this[path] == "true";
@@ -108,8 +129,24 @@ public sealed class Draft
         {
             FieldKind.Number => Number(typed, path, wrong),
             FieldKind.Measure => Measured(field, typed, path, wrong),
+            FieldKind.Moment => Moment(field, typed, path, wrong),
             _ => typed,
         };
+    }
+
+    // A field shows whole minutes; a moment that was filled in and left alone is sent as it is, or it would lie before itself.
+    private readonly Dictionary<string, (string Shown, DateTimeOffset Exact)> filled = [];
+
+    private static readonly char[] Between = ['\n', ' ', ';', '\t'];
+
+    private JsonValue? Moment(FieldPlan field, string typed, string path, IDictionary<string, string> wrong)
+    {
+        if (filled.TryGetValue(path, out var known) && known.Shown == typed)
+            return JsonValue.Create(known.Exact);
+        if (DateTime.TryParse(typed, CultureInfo.InvariantCulture, DateTimeStyles.None, out var local))
+            return JsonValue.Create(new DateTimeOffset(local, Zone.GetUtcOffset(local)));
+        wrong[path] = $"{field.Label} is \"{typed}\"; allowed is a day and a time.";
+        return null;
     }
 
     private static JsonValue? Measured(FieldPlan field, string typed, string path, IDictionary<string, string> wrong)
@@ -155,7 +192,11 @@ public sealed class Draft
                     this[path] = string.Join('\n', list.Select(l => l!.ToString()));
                     break;
                 case JsonObject measure when field.Kind == FieldKind.Measure:
-                    this[path] = measure["entered"]?.ToString() ?? "";
+                    // The unit stands beside the field; only another one is shown in it.
+                    var entered = measure["entered"]?.ToString() ?? "";
+                    this[path] = entered.EndsWith(" " + field.Unit, StringComparison.Ordinal)
+                        ? entered[..^(field.Unit!.Length + 1)]
+                        : entered;
                     break;
                 case JsonObject inside when field.Kind == FieldKind.Group:
                     Fill(inside, field.Columns, path + ".");
@@ -164,8 +205,21 @@ public sealed class Draft
                     foreach (var (key, value) in values)
                         this[$"{path}.{key}"] = value!.ToString();
                     break;
+                case JsonValue value
+                    when field.Kind == FieldKind.Moment && value.Deserialize<DateTimeOffset>() == default:
+                    break;
+                case JsonValue value when field.Kind == FieldKind.Moment:
+                    var exact = value.Deserialize<DateTimeOffset>();
+                    this[path] = TimeZoneInfo
+                        .ConvertTime(exact, Zone)
+                        .ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture);
+                    filled[path] = (this[path], exact);
+                    break;
                 case JsonValue value when field.Kind == FieldKind.YesNo:
                     this[path] = value.GetValue<bool>() ? "true" : "";
+                    break;
+                // What a known ask leaves open (no person, no day) is for the person to say.
+                case var value when value.ToString() is "00000000-0000-0000-0000-000000000000" or "0001-01-01":
                     break;
                 case var value:
                     this[path] = value.ToString();

@@ -84,7 +84,9 @@ public sealed record FieldPlan(
             measured?.Unit,
             measured?.Allowed ?? (range is null ? null : $"{range.Minimum} to {range.Maximum}"),
             length?.MaximumLength,
-            type.IsEnum ? [.. Enum.GetNames(type).Select(n => Wire(type, n))] : [],
+            (type.IsEnum ? type : element) is { IsEnum: true } choices
+                ? [.. Enum.GetNames(choices).Select(n => Wire(choices, n))]
+                : [],
             kind is FieldKind.Rows ? Of(element!)
                 : kind is FieldKind.Group ? Of(type)
                 : [],
@@ -110,7 +112,10 @@ public sealed record FieldPlan(
             return FieldKind.Number;
         if (type == typeof(Guid))
             return FieldKind.Text;
-        if (typeof(IEnumerable<KeyValuePair<string, double>>).IsAssignableFrom(type))
+        if (
+            typeof(IEnumerable<KeyValuePair<string, double>>).IsAssignableFrom(type)
+            || typeof(IEnumerable<KeyValuePair<string, InputValue>>).IsAssignableFrom(type)
+        )
             return FieldKind.Values;
         if (ElementOf(type) is { } element)
             return element.IsClass && element != typeof(string) && element != typeof(Measure)

@@ -18,6 +18,12 @@ public abstract class StepPanel : ComponentBase
     [Parameter, EditorRequired]
     public EventCallback Done { get; set; }
 
+    /// <summary>Where the panel looks up people, instruments and the site's clock.</summary>
+    [CascadingParameter]
+    internal OrderDesk Desk { get; set; } = null!;
+
+    private protected StepContext Context => new(Sheet, Desk);
+
     /// <summary>The order's number.</summary>
     protected string Number => Sheet.Title.Number;
 

@@ -11,6 +11,16 @@ internal static class Show
 
     public static string Moment(DateTimeOffset at) => at.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>A figure to as many digits as it is worth: four significant ones.</summary>
+    public static string Figure(double value) =>
+        Math.Abs(value) >= 10000
+            ? value.ToString("0", CultureInfo.InvariantCulture)
+            : value.ToString("G4", CultureInfo.InvariantCulture);
+
+    /// <summary>A moment on the clock of the site.</summary>
+    public static string Moment(DateTimeOffset at, TimeZoneInfo? zone) =>
+        Moment(zone is null ? at : TimeZoneInfo.ConvertTime(at, zone));
+
     /// <summary>A choice's name in sentence case: <c>InService</c> is "In service".</summary>
     public static string Words<T>(T choice)
         where T : struct, Enum

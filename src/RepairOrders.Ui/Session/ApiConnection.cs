@@ -1,5 +1,6 @@
 using System.Security.Claims;
 using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.AspNetCore.Http;
 using RepairOrders.Contract;
 
 namespace RepairOrders.Ui.Session;
@@ -17,11 +18,13 @@ internal sealed class ApiConnection(
     public const string ClientName = "api";
     public const string TokenClaim = "token";
 
-    /// <summary>A client with the token of the person signed in.</summary>
-    public async Task<RepairOrdersClient> Client()
+    /// <summary>A client with the token of the person signed in; its first write goes under the form's key.</summary>
+    public async Task<RepairOrdersClient> Client(string? key = null)
     {
         var state = await signedIn.GetAuthenticationStateAsync();
-        return With(state.User.FindFirstValue(TokenClaim));
+        var client = With(state.User.FindFirstValue(TokenClaim));
+        client.NextKey = key;
+        return client;
     }
 
     public RepairOrdersClient With(string? token)
@@ -29,6 +32,16 @@ internal sealed class ApiConnection(
         var http = clients.CreateClient(ClientName);
         http.BaseAddress = address.Value;
         return new RepairOrdersClient(http) { Token = token };
+    }
+
+    /// <summary>A client for a call without a token: it tells where the browser is, or all of them would share one limit of tries.</summary>
+    public RepairOrdersClient From(HttpContext browser)
+    {
+        var http = clients.CreateClient(ClientName);
+        http.BaseAddress = address.Value;
+        if (browser.Connection.RemoteIpAddress is { } from)
+            http.DefaultRequestHeaders.Add("X-Forwarded-For", from.ToString());
+        return new RepairOrdersClient(http);
     }
 
     public async Task SignOut(string token)

@@ -12,10 +12,9 @@ public sealed class AskFormTests : BunitContext
     public AskFormTests()
     {
         SetRendererInfo(new RendererInfo("Server", isInteractive: true));
-        var keeper = JSInterop.SetupModule("/_content/RepairOrders.Ui/drafts.js");
-        keeper.Setup<Dictionary<string, string>?>("read", _ => true).SetResult(null);
-        keeper.SetupVoid("keep", _ => true).SetVoidResult();
-        keeper.SetupVoid("forget", _ => true).SetVoidResult();
+        JSInterop.Setup<Dictionary<string, string>?>("drafts.read", _ => true).SetResult(null);
+        JSInterop.SetupVoid("drafts.keep", _ => true).SetVoidResult();
+        JSInterop.SetupVoid("drafts.forget", _ => true).SetVoidResult();
     }
 
     private IRenderedComponent<AskForm<ApproveOrder>> Form(
@@ -106,5 +105,40 @@ public sealed class AskFormTests : BunitContext
         var form = Form(no: new ObjectionView("own-request", "You raised this request.", "another supervisor"));
         form.Find("button[type=submit]").HasAttribute("disabled").ShouldBeTrue();
         form.Markup.ShouldContain("It can be cleared by: another supervisor.");
+    }
+
+    [Fact]
+    public void A_second_tick_does_not_undo_the_first()
+    {
+        var (tove, anton) = (Guid.CreateVersion7(), Guid.CreateVersion7());
+        var form = Render<AskForm<ReadyOrder>>(f =>
+            f.Add(x => x.DraftName, "mill-17 ready-order")
+                .Add(x => x.Heading, "Ready the job")
+                .Add(x => x.Button, "Sign the job ready")
+                .Add(
+                    x => x.Options,
+                    new Choices { ["fitters"] = [new($"{tove}", "Tove Aune"), new($"{anton}", "Anton Reyes")] }
+                )
+                .Add(x => x.OnSend, (_, _) => Task.CompletedTask)
+        );
+        form.Find($"input[value='{tove}']").Change(true);
+        form.Find($"input[value='{anton}']").Change(true);
+        form.Find($"input[value='{tove}']").HasAttribute("checked").ShouldBeTrue();
+        form.Find($"input[value='{anton}']").HasAttribute("checked").ShouldBeTrue();
+    }
+
+    [Fact]
+    public void A_moment_that_was_filled_in_and_left_alone_keeps_its_seconds()
+    {
+        var fields = FieldPlan.Of(typeof(GasTest));
+        var at = new DateTimeOffset(2026, 3, 2, 6, 30, 42, TimeSpan.Zero);
+        var draft = new Draft();
+        draft.Fill(new GasTest(at, "Olaf Brekke", 0, 20.9, null, true), fields);
+        draft["at"].ShouldBe("2026-03-02T06:30");
+        draft.ToJson(fields, new Dictionary<string, string>())["at"]!.GetValue<DateTimeOffset>().ShouldBe(at);
+        draft["at"] = "2026-03-02T06:31";
+        draft.ToJson(fields, new Dictionary<string, string>())["at"]!
+            .GetValue<DateTimeOffset>()
+            .ShouldBe(new DateTimeOffset(2026, 3, 2, 6, 31, 0, TimeSpan.Zero));
     }
 }

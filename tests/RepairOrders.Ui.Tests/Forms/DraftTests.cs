@@ -91,7 +91,7 @@ public sealed class DraftTests
         var draft = new Draft();
         draft.Fill(known, Fields);
         draft["pressure"].ShouldBe("90 psi");
-        draft["readings[0].wall"].ShouldBe("6.1 mm");
+        draft["readings[0].wall"].ShouldBe("6.1", "the field's own unit stands beside it");
         draft["notes"].ShouldBe("a\nb");
         draft["values.x"].ShouldBe("1.5");
         draft["on"].ShouldBe("2026-03-02");
