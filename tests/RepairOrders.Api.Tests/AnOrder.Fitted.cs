@@ -166,8 +166,9 @@ internal static partial class AnOrder
 
     public static async Task<StartMix> SomeMix(this Scene scene, string number)
     {
-        var issued = (await scene.Mara.Order(number))
-            .Records.Where(r => r.Kind == "material-issue" && r.SetAsideAt is null)
+        var order = await scene.Mara.Order(number);
+        var issued = order
+            .Records.Where(r => r.Kind == "material-issue" && r.SetAsideAt is null && r.Round == order.Title.Round)
             .SelectMany(r => r.Body.Deserialize<SignedIssue>(RepairOrdersClient.Json)!.Lines)
             .ToList();
         var items = (await scene.Signe.StockItems(scene.Site)).Rows;

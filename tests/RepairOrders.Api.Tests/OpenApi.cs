@@ -84,6 +84,23 @@ public sealed partial class OpenApi(Workshop workshop)
         }
     }
 
+    [Fact]
+    public async Task The_readable_page_runs_no_script_but_its_own()
+    {
+        using var http = workshop.Http(new SceneClock(DateTimeOffset.UtcNow));
+        using var answer = await http.GetAsync(new Uri("/api/docs/", UriKind.Relative));
+        var policy = answer.Headers.GetValues("Content-Security-Policy").Single();
+        var once = Once().Match(policy).Groups[1].Value;
+        once.Length.ShouldBe(32);
+        var page = await answer.Content.ReadAsStringAsync();
+        Script().Count(page).ShouldBeGreaterThan(0);
+        Script().Matches(page).ShouldAllBe(tag => tag.Value.Contains($"nonce=\"{once}\""));
+        (await http.GetAsync(new Uri("/api/docs/", UriKind.Relative)))
+            .Headers.GetValues("Content-Security-Policy")
+            .Single()
+            .ShouldNotBe(policy);
+    }
+
     private async Task<JsonNode> Document()
     {
         using var http = workshop.Http(new SceneClock(DateTimeOffset.UtcNow));
@@ -97,6 +114,12 @@ public sealed partial class OpenApi(Workshop workshop)
 
     [GeneratedRegex("\"\\$ref\":\"#/([^\"]+)\"")]
     private static partial Regex Reference();
+
+    [GeneratedRegex("'nonce-([0-9a-f]+)'")]
+    private static partial Regex Once();
+
+    [GeneratedRegex("<script[^>]*>")]
+    private static partial Regex Script();
 
     [GeneratedRegex("<(?:script|link|img)[^>]*?(?:src|href)=\"([^\"]+)\"")]
     private static partial Regex Loaded();

@@ -16,6 +16,7 @@ internal sealed class Scene
 {
     private readonly Dictionary<string, (Person Person, RepairOrdersClient Client)> people = [];
     private Workshop workshop = null!;
+    private int lots;
 
     public string Site { get; private init; } = "";
     public Guid SiteId { get; private init; }
@@ -57,6 +58,9 @@ internal sealed class Scene
 
     /// <summary>Nobody: no token.</summary>
     public RepairOrdersClient Stranger => new(workshop.Http(Clock));
+
+    /// <summary>Batches are numbered per scene, so that a printed one reads the same in every run.</summary>
+    public int NextLot() => Interlocked.Increment(ref lots);
 
     public RepairOrdersClient As(string name) => people[name].Client;
 

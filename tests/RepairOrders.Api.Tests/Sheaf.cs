@@ -4,6 +4,7 @@ using RepairOrders.Api.Choosing;
 using RepairOrders.Api.Consenting;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Readying;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Sites;
 using RepairOrders.Api.Sizing;
@@ -89,6 +90,29 @@ internal sealed class Sheaf
     {
         ToApprove(by, place).ShouldBeNull();
         Order.Sign(new Approval(new(Print, place)), this[by], Now);
+        return this;
+    }
+
+    /// <summary>He is named as fitter under a permit.</summary>
+    public Sheaf Fits(string name)
+    {
+        var permit = new ReadyOrder(
+            ReadinessFor.Fit,
+            "PTW 881",
+            PermitKind.Cold,
+            now,
+            now.AddHours(8),
+            null,
+            Measure.Of(6, "bar"),
+            new GasTest(now, "Olaf Brekke", 0, 20.9, 0, true),
+            [this[name].Id],
+            [this[name].Id]
+        );
+        Order.Sign(
+            new Readiness(new(permit, [new(this[name].Id, this[name].FullName)], Live: true)),
+            this["mara"],
+            Now
+        );
         return this;
     }
 

@@ -74,7 +74,7 @@ internal static class Stores
             new ReceiveBatch(
                 scene.Site,
                 item.Code,
-                $"{need} lot {Interlocked.Increment(ref lots)}",
+                $"{need} lot {scene.NextLot()}",
                 cures ? scene.Clock.Today.AddDays(365) : null,
                 cures ? null : "3.1 no. 4471",
                 "A-1",
@@ -82,8 +82,6 @@ internal static class Stores
             )
         );
     }
-
-    private static int lots;
 
     public static async Task Listed(Scene scene, DescribeStockItem item, string bin)
     {

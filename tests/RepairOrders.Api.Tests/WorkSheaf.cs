@@ -3,13 +3,13 @@ using RepairOrders.Api.Fitting;
 using RepairOrders.Api.Issuing;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.People;
+using RepairOrders.Api.Proving;
 using RepairOrders.Api.Readying;
 using RepairOrders.Api.Requesting;
 using RepairOrders.Api.Sites;
 using RepairOrders.Api.Sizing;
 using RepairOrders.Api.Stock;
 using RepairOrders.Contract;
-using WorkPlan = RepairOrders.Api.Fitting.WorkPlan;
 
 namespace RepairOrders.Api.Tests;
 
@@ -366,6 +366,16 @@ internal sealed class WorkSheaf
         }
         sheaf.Order.Stage.ShouldBe(Stage.Fitted);
         return sheaf;
+    }
+
+    /// <summary>Proved and accepted; the proof itself has tests of its own.</summary>
+    public static WorkSheaf InService(RiskClass signed = RiskClass.C)
+    {
+        var sheaf = Fitted(signed).Pass(TimeSpan.FromMinutes(1));
+        var accepted = new AcceptRepair("day shift", IsolationsRemoved: true);
+        sheaf.Order.Sign(new Acceptance(new(accepted, Guid.NewGuid(), "T-1", null)), Olaf, sheaf.Now);
+        sheaf.Order.Stage.ShouldBe(Stage.InService);
+        return sheaf.Pass(TimeSpan.FromMinutes(1));
     }
 
     public static Batch Lot(

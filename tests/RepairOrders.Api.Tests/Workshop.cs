@@ -30,7 +30,10 @@ public sealed class Workshop : IAsyncLifetime
         var options = new DbContextOptionsBuilder<RepairStore>();
         RepairOrdersApi.Configure(options, store.Address);
         await using (var empty = new RepairStore(options.Options))
+        {
             await empty.Database.MigrateAsync();
+            await Indexes.Create(empty);
+        }
         api = new WebApplicationFactory<Program>().WithWebHostBuilder(host =>
             host.UseSetting("Run", "api")
                 .UseSetting("ConnectionStrings:Store", store.Address)

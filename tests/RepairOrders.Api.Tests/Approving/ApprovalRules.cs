@@ -89,6 +89,16 @@ public sealed class ApprovalRules
     }
 
     [Fact]
+    public void The_manager_signs_for_the_only_supervisor_who_fitted_it()
+    {
+        var sheaf = Sheaf.SizedAs(RiskClass.C);
+        var sole = sheaf.Join(new("sole", "Siv Alone", [Role.Supervisor, Role.Technician], Cast.Methods));
+        sheaf.Order.Surroundings = Surroundings.None with { Supervisors = [sole.Id] };
+        sheaf.ToApprove("henrik", Supervisor)!.Code.ShouldBe("capacity");
+        sheaf.Fits("sole").ToApprove("henrik", Supervisor).ShouldBeNull();
+    }
+
+    [Fact]
     public void The_manager_does_not_sign_for_the_only_supervisor_who_did_not_raise_it()
     {
         var sheaf = Sheaf.SizedAs(RiskClass.C);

@@ -120,6 +120,35 @@ public sealed class ApprovingOverHttp(Workshop workshop)
     }
 
     [Fact]
+    public async Task The_manager_signs_in_place_of_the_only_supervisor_for_what_he_raised()
+    {
+        var scene = await workshop.Scene();
+        var number = await SizedFor(scene, scene.Mara);
+        var print = await scene.Fingerprint(number);
+        await scene.Henrik.Approve(number, new(print, Supervisor)).ShouldBeRefused("capacity");
+        await scene.Leaves("olaf");
+        await scene.Mara.Approve(number, new(print, Supervisor)).ShouldBeRefused("own-request");
+        await scene.Henrik.Approve(number, new(print, Supervisor));
+        await scene.Ines.Approve(number, new(print, Engineer));
+        (await scene.Mara.Order(number)).Title.Stage.ShouldBe(Stage.Approved);
+    }
+
+    [Fact]
+    public async Task The_manager_does_not_sign_twice_as_supervisor_and_as_manager()
+    {
+        var scene = await workshop.Scene();
+        var number = (await scene.Mara.Request(Cast.Weep(scene.Site))).Title.Number;
+        await scene.Ines.Assess(number, Grave(scene), await scene.Version(number));
+        await scene.Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number));
+        var sizing = AnOrder.Sizing(scene) with { ChangeControl = new("MOC-4", scene.Clock.Today.AddDays(80)) };
+        await scene.Ines.Size(number, sizing, await scene.Version(number));
+        await scene.Leaves("olaf");
+        var print = await scene.Fingerprint(number);
+        await scene.Henrik.Approve(number, new(print, Supervisor));
+        await scene.Henrik.Approve(number, new(print, Manager)).ShouldBeRefused("signed-already");
+    }
+
+    [Fact]
     public async Task An_approval_is_withdrawn_by_who_gave_it_and_given_again()
     {
         var scene = await workshop.Scene();
@@ -134,6 +163,33 @@ public sealed class ApprovingOverHttp(Workshop workshop)
         (await scene.Mara.Order(number)).Title.Stage.ShouldBe(Stage.Sized);
         await scene.Mara.Approve(number, new(order.Fingerprint!, Supervisor));
         (await scene.Mara.Order(number)).Title.Stage.ShouldBe(Stage.Approved);
+    }
+
+    [Fact]
+    public async Task No_approval_is_taken_back_once_work_has_begun()
+    {
+        var scene = await workshop.Scene();
+        var number = await AnOrder.Fitting(scene);
+        var order = await scene.Mara.Order(number);
+        var own = order.Records.Single(r => r.Kind == "approval" && r.By == "Mara Lindqvist");
+        await scene.Mara.WithdrawApproval(number, own.Id, "not after all", order.Version).ShouldBeRefused("work-begun");
+    }
+
+    [Fact]
+    public async Task In_service_a_design_made_before_the_last_assessment_is_not_signed()
+    {
+        var scene = await workshop.Scene();
+        var number = await AnOrder.InService(scene);
+        await scene
+            .Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number))
+            .ShouldBeRefused("method-on-the-pipe");
+        await scene.Ines.Assess(number, AnOrder.Judged(scene), await scene.Version(number));
+        await scene.Ines.Size(number, AnOrder.Sizing(scene), await scene.Version(number));
+        var print = await scene.Fingerprint(number);
+        await scene.Ines.Assess(number, AnOrder.Judged(scene), await scene.Version(number));
+        await scene.Mara.Approve(number, new(print, Supervisor)).ShouldBeRefused("assessed-since");
+        await scene.Ines.Size(number, AnOrder.Sizing(scene), await scene.Version(number));
+        await scene.Mara.Approve(number, new(await scene.Fingerprint(number), Supervisor));
     }
 
     [Fact]

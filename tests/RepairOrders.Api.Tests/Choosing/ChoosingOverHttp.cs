@@ -77,6 +77,34 @@ public sealed class ChoosingOverHttp(Workshop workshop)
     }
 
     [Fact]
+    public async Task Where_no_temporary_repair_is_acceptable_only_a_new_section_is_chosen()
+    {
+        var scene = await workshop.Scene();
+        var unknown = Judged(scene, AnOrder.Pinhole with { Cause = DefectCause.Unknown }, 6.4);
+        var number = await AnOrder.Assessed(scene, judged: unknown);
+        var no = await scene
+            .Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number))
+            .ShouldBeRefused("no-temporary-repair");
+        no.Message.ShouldContain("Shut the line down");
+        var claims = await scene.Ines.Claims(number);
+        claims
+            .Where(c => c.Method != "section-replacement")
+            .ShouldAllBe(c => c.Objection!.Code == "no-temporary-repair");
+        claims.Single(c => c.Method == "section-replacement").Objection?.Code.ShouldNotBe("no-temporary-repair");
+        await scene.Ines.Assess(
+            number,
+            unknown with
+            {
+                WallMappedEachSide = Measure.Of(300, "mm"),
+            },
+            await scene.Version(number)
+        );
+        (await scene.Ines.Claims(number)).ShouldNotContain(c =>
+            c.Objection != null && c.Objection.Code == "no-temporary-repair"
+        );
+    }
+
+    [Fact]
     public async Task Past_an_absolute_limit_nobody_may_sign()
     {
         var scene = await workshop.Scene();
@@ -120,6 +148,62 @@ public sealed class ChoosingOverHttp(Workshop workshop)
         var scene = await workshop.Scene();
         var number = await AnOrder.Assessed(scene);
         await scene.Pavel.Deviate(number, Basis).ShouldBeRefused("nothing-to-deviate");
+    }
+
+    [Fact]
+    public async Task What_failed_goes_on_again_by_a_second_engineer_and_on_class_B_not_a_third_time()
+    {
+        var scene = await workshop.Scene();
+        var river = AnOrder.Judged(scene) with { Consequences = AnOrder.FewPeople with { DrainsToWater = true } };
+        var number = await AnOrder.ApprovedWith(scene, river);
+        (await scene.Mara.Order(number)).Title.SignedClass.ShouldBe(RiskClass.B);
+        await Fails(scene, number, river);
+        await scene
+            .Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number))
+            .ShouldBeRefused("same-method-again");
+        await scene.Pavel.Deviate(number, Basis);
+        await scene.Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number));
+        var sizing = AnOrder.Sizing(scene) with { ChangeControl = new("MOC-3", scene.Clock.Today.AddDays(80)) };
+        await scene.Ines.Size(number, sizing, await scene.Version(number));
+        var print = await scene.Fingerprint(number);
+        await scene.Mara.Approve(number, new(print, ApprovalCapacity.Supervisor));
+        await scene.Pavel.Approve(number, new(print, ApprovalCapacity.Engineer));
+        await Fails(scene, number, river);
+        await scene.Pavel.Deviate(number, Basis);
+        await scene
+            .Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number))
+            .ShouldBeRefused("same-method-twice");
+    }
+
+    [Fact]
+    public async Task In_an_emergency_what_is_on_the_pipe_is_what_is_chosen()
+    {
+        var scene = await workshop.Scene();
+        var number = await AnOrder.Consented(scene);
+        await scene.Olaf.ReadyOrder(number, Emergency.Live(scene));
+        await scene.Tove.ReleaseHoldPoint(number, new("defect"));
+        await scene.Ines.Assess(number, AnOrder.Judged(scene), await scene.Version(number));
+        (await scene.Mara.Order(number)).Title.Round.ShouldBe(1, "the papers are signed beside the work");
+        var other = new ChooseMethod(
+            "bolted-clamp",
+            [new("banded-patch", "it was only for the night")],
+            "holds longer than the night patch"
+        );
+        await scene.Ines.Choose(number, other, await scene.Version(number)).ShouldBeRefused("not-on-the-pipe");
+        await scene.Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number));
+    }
+
+    // Issued, fitted, taken into service, and found weeping; the line is isolated and the pipe judged again.
+    private static async Task Fails(Scene scene, string number, RecordAssessment judged)
+    {
+        await scene.Issue(number);
+        await scene.Readied(number);
+        await scene.Fit(number);
+        await scene.IntoService(number);
+        await scene.Tove.ReportFailure(number, new(LeakState.Weep, "weeps at the lower band"));
+        var safe = new MakeSafe(SafeBy.Isolation, "IC-9", null, AreaBarred: true, null, null, FailureMode.Seal);
+        await scene.Olaf.MakeSafe(number, safe);
+        await scene.Ines.Assess(number, judged, await scene.Version(number));
     }
 
     private static RecordAssessment Judged(Scene scene, DefectMeasured defect, double sound) =>

@@ -98,6 +98,10 @@ public sealed class ConsentRules
     )
     {
         var ask = Emergency.Spoken(Guid.Empty, sheaf["ines"].Id, EngineerOnCall, sheaf.Now);
-        return EmergencyBars.Objection(LineFacts.Of(sheaf.Order, null, false)!, but?.Invoke(ask) ?? ask);
+        return EmergencyBars.Objection(
+            LineFacts.Of(sheaf.Order, null, false)!,
+            but?.Invoke(ask) ?? ask,
+            failedHere: false
+        );
     }
 }

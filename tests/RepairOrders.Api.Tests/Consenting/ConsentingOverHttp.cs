@@ -6,6 +6,20 @@ namespace RepairOrders.Api.Tests.Consenting;
 public sealed class ConsentingOverHttp(Workshop workshop)
 {
     [Fact]
+    public async Task A_spot_that_failed_on_an_earlier_order_is_barred_whatever_was_said_at_night()
+    {
+        var scene = await workshop.Scene();
+        var method = await Emergency.Listed(scene);
+        var failed = await AnOrder.InService(scene);
+        await scene.Tove.ReportFailure(failed, new(LeakState.Drip, "drips at the band"));
+        var number = await AnOrder.Requested(scene);
+        var spoken = Emergency.Spoken(method, scene.IdOf("ines"), ConsentCapacity.EngineerOnCall, scene.Clock.Now);
+        await scene.Tove.Consent(number, spoken).ShouldBeRefused("emergency-spot-failed");
+        var elsewhere = await AnOrder.Requested(scene, Cast.Weep(scene.Site) with { Place = "Pump house 2, roof" });
+        await scene.Tove.Consent(elsewhere, spoken);
+    }
+
+    [Fact]
     public async Task Two_spoken_consents_bring_the_order_to_consented()
     {
         var scene = await workshop.Scene();
@@ -79,6 +93,36 @@ public sealed class ConsentingOverHttp(Workshop workshop)
         var order = await scene.Mara.Order(number);
         order.Title.Stage.ShouldBe(Stage.Requested, "the lapsed ones are set aside");
         order.Records.Count(r => r is { Kind: "consent", SetAsideAt: not null }).ShouldBe(2);
+    }
+
+    [Fact]
+    public async Task A_second_round_is_no_case_for_the_emergency_path()
+    {
+        var scene = await workshop.Scene();
+        var method = await Emergency.Listed(scene);
+        var number = await AnOrder.Fitting(scene);
+        await scene.Tove.StopJob(number, new("the hole is twice as long", NotAsWritten: true, "30 mm, not 15"));
+        await scene
+            .Tove.Consent(number, Emergency.Spoken(method, scene.IdOf("ines"), EngineerOnCall, scene.Clock.Now))
+            .ShouldBeRefused("emergency-failed-before");
+    }
+
+    [Fact]
+    public async Task One_more_period_is_granted_once()
+    {
+        var scene = await workshop.Scene();
+        var (band, putty) = await Emergency.Locker(scene);
+        var number = await AnOrder.Consented(scene);
+        await scene.Olaf.ReadyOrder(number, Emergency.Live(scene));
+        await Emergency.Fit(scene, number);
+        await Emergency.LetSet(scene, number);
+        await Emergency.Prove(scene, number);
+        await scene.Olaf.IssueMaterial(number, Emergency.FromLocker(scene, band, putty));
+        await scene.Olaf.AcceptRepair(number, new("night shift, control room", IsolationsRemoved: true));
+        await scene.Henrik.GrantPeriod(number, new("the engineer is ill"));
+        await scene
+            .Henrik.GrantPeriod(number, new("the engineer is still ill"))
+            .ShouldBeRefused("period-granted-already");
     }
 
     [Fact]

@@ -187,6 +187,35 @@ public sealed class ProofRules
     }
 
     [Fact]
+    public void The_manager_witnesses_and_accepts_where_the_only_supervisor_raised_it()
+    {
+        var sheaf = Fitted();
+        sheaf.Order.Sign(new RepairOrders.Api.Requesting.Request(Cast.Weep("mill")), Mara, sheaf.Now.AddDays(-1));
+        var proof = Prove(sheaf, Water);
+        Accept(sheaf, Henrik).ShouldBe("not-in-charge");
+        ProofWitness.Objection(sheaf.Order, Henrik, sheaf.Now)!.Code.ShouldBe("cannot-witness");
+        sheaf.Order.Surroundings = Surroundings.None with { Supervisors = [Mara.Id] };
+        ProofWitness.Objection(sheaf.Order, Henrik, sheaf.Now).ShouldBeNull();
+        sheaf.Order.Sign(new ProofWitness(new(proof.Id, null)), Henrik, sheaf.Now);
+        sheaf.Order.Sign(new FirstLookAcceptance(new(new(Mara.Id, Mara.FullName), null)), Mara, sheaf.Now);
+        Accept(sheaf, Henrik).ShouldBeNull();
+    }
+
+    [Fact]
+    public void An_outside_inspector_witnesses_within_his_letter()
+    {
+        var sheaf = Fitted(RiskClass.B);
+        Prove(sheaf, Water);
+        var outside = Somebody("Nils Outside", Role.Technician, RepairOrders.Api.People.Competence.Inspector);
+        outside.OutsideScope = "second engineer";
+        ProofWitness.Objection(sheaf.Order, outside, sheaf.Now)!.Code.ShouldBe("outside-scope");
+        outside.OutsideScope = "witness at tests";
+        ProofWitness.Objection(sheaf.Order, outside, sheaf.Now).ShouldBeNull();
+        outside.AuthorityUntil = DateOnly.FromDateTime(sheaf.Now.UtcDateTime).AddDays(-1);
+        ProofWitness.Objection(sheaf.Order, outside, sheaf.Now)!.Code.ShouldBe("cannot-witness");
+    }
+
+    [Fact]
     public void Who_fitted_or_tested_does_not_accept()
     {
         var sheaf = Fitted();

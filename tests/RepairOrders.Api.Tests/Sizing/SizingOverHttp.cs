@@ -141,6 +141,18 @@ public sealed class SizingOverHttp(Workshop workshop)
     }
 
     [Fact]
+    public async Task A_pipe_that_may_part_takes_a_restraint_for_its_end_load()
+    {
+        var scene = await workshop.Scene();
+        var number = await AnOrder.Assessed(scene, judged: AnOrder.Judged(scene) with { Unrestrained = true });
+        await scene.Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number));
+        await Size(scene, number, AnOrder.Sizing(scene)).ShouldBeRefused("axial-short");
+        await Size(scene, number, Restrained(scene, 10)).ShouldBeRefused("restraint-short");
+        await Size(scene, number, Restrained(scene, 25));
+        (await scene.Mara.Order(number)).Title.Stage.ShouldBe(Stage.Sized);
+    }
+
+    [Fact]
     public async Task A_safety_critical_line_runs_under_a_change_control()
     {
         var scene = await workshop.Scene();
@@ -168,6 +180,12 @@ public sealed class SizingOverHttp(Workshop workshop)
         Measure.Of(3, "mm"),
         CarriesAxialLoad: false
     );
+
+    private static SizeRepair Restrained(Scene scene, double kilonewtons) =>
+        AnOrder.Sizing(scene) with
+        {
+            Restraint = new("two tie rods M20 across the coupling", Measure.Of(kilonewtons, "kN"), "calculation 14"),
+        };
 
     private static SizeRepair Fire(Scene scene)
     {

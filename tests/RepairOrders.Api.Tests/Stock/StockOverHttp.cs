@@ -1,4 +1,5 @@
 using RepairOrders.Contract;
+using static RepairOrders.Api.Tests.RefusalOf;
 
 namespace RepairOrders.Api.Tests.Stock;
 
@@ -19,6 +20,25 @@ public sealed class StockOverHttp(Workshop workshop)
         moves
             .Select(m => (m.From, m.To, m.Quantity))
             .ShouldBe([("outside", "A-1", 500), ("A-1", "B-2", 200), ("B-2", "scrapped", 50)]);
+    }
+
+    [Fact]
+    public async Task Every_change_of_an_item_and_a_bin_stands_in_its_history()
+    {
+        var scene = await workshop.Scene();
+        await Stores.PuttyBatch(scene, "7", scene.Clock.Today.AddDays(200), 500);
+        var item = (await scene.Signe.StockItems(scene.Site)).Rows[0];
+        await scene.Signe.ChangeStockItem(item.Id, item.Said with { Words = "putty, other tin" }, item.Version);
+        var changes = await scene.Rune.StockItemChanges(item.Id);
+        changes.Select(c => c.What).ShouldBe(["item added", "item changed"]);
+        changes[1].Old!.ShouldContain(item.Said.Words);
+        changes[1].New!.ShouldContain("putty, other tin");
+        var bin = (await scene.Signe.Bins(scene.Site))[0];
+        await scene.Signe.ChangeBin(bin.Id, bin.Said with { Words = "moved to the back" }, bin.Version);
+        (await scene.Rune.BinChanges(bin.Id)).Select(c => c.By).ShouldAllBe(by => by == "Signe Dahl");
+        (await scene.Rune.VerifyChanges()).Broken.ShouldBeEmpty();
+        var other = await workshop.Scene();
+        (await Should.ThrowAsync<Refused>(() => other.Signe.BinChanges(bin.Id))).Status.ShouldBe(404);
     }
 
     [Fact]
@@ -205,12 +225,4 @@ public sealed class StockOverHttp(Workshop workshop)
 
     private static ReceiveBatch Receipt(Scene scene) =>
         new(scene.Site, "PUT-12", "7", scene.Clock.Today.AddDays(200), null, "A-1", 10);
-
-    private static async Task Refuses(string code, Func<Task> call)
-    {
-        var no = await Should.ThrowAsync<Refused>(call);
-        (no.Status, no.Code).ShouldBe((409, code));
-        no.Clears.ShouldNotBeNullOrEmpty();
-        no.Message.Length.ShouldBeGreaterThan(20);
-    }
 }

@@ -15,26 +15,37 @@ public sealed partial class Visibility(Workshop workshop)
     public async Task Nothing_of_a_site_is_read_by_people_of_another()
     {
         var (here, there) = (await workshop.Scene(), await workshop.Scene());
-        var order = (await here.Tove.Request(Cast.Weep(here.Site))).Title.Number;
+        var order = await AnOrder.Issued(here);
+        var photo = await here.Photograph(order, PhotoOf.Assessment);
+        var method = await Emergency.Listed(here);
         var sheet = await here.Mara.Order(order);
         var line = (await here.Ada.Lines(site: here.Site)).Rows[0];
+        Guid[] things =
+        [
+            line.Id,
+            sheet.Records[0].Id,
+            here.IdOf("tove"),
+            photo.Id,
+            method,
+            (await here.Signe.StockItems(here.Site)).Rows[0].Id,
+            (await here.Signe.Bins(here.Site))[0].Id,
+            (await here.Signe.Instruments(here.Site)).Rows[0].Id,
+            (await here.Signe.PickList(order)).Out[0].Batch,
+        ];
         await workshop.InStore(async store =>
         {
             var stranger = store.Users.Single(p => p.Id == there.IdOf("mara"));
             stranger.Roles = [.. Enum.GetValues<Role>()];
             await store.SaveChangesAsync();
         });
-        var telltale = new Regex(
-            $@"\b{here.Site}\b|{line.Id}|{sheet.Records[0].Id}|{here.IdOf("tove")}",
-            RegexOptions.IgnoreCase
-        );
+        var telltale = new Regex($@"\b{here.Site}\b|{string.Join('|', things)}", RegexOptions.IgnoreCase);
         using var http = workshop.Http(there.Clock);
         http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", there.Mara.Token);
         var leaks = new List<string>();
         var read = 0;
         foreach (var pattern in Readable())
         {
-            foreach (var guid in new[] { line.Id, sheet.Records[0].Id, here.IdOf("tove") })
+            foreach (var guid in things)
             {
                 var path = Parameter()
                     .Replace(

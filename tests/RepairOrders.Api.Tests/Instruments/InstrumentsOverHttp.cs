@@ -3,7 +3,7 @@ using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Tests.Instruments;
 
-public sealed class InstrumentRulesTests(Workshop workshop)
+public sealed class InstrumentsOverHttp(Workshop workshop)
 {
     private static readonly DateOnly Today = new(2026, 3, 2);
 
@@ -59,6 +59,9 @@ public sealed class InstrumentRulesTests(Workshop workshop)
             gauge.Version
         );
         renewed.Objection.ShouldBeNull();
+        (await scene.Rune.InstrumentChanges(gauge.Id))
+            .Select(c => c.What)
+            .ShouldBe(["instrument added", "instrument changed"]);
         (
             await Should.ThrowAsync<Refused>(() => scene.Signe.ChangeInstrument(gauge.Id, gauge.Said, gauge.Version))
         ).Status.ShouldBe(412);
