@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
 using Microsoft.Playwright;
+using Npgsql;
 using RepairOrders.Contract;
 using RepairOrders.Tests;
 
@@ -15,6 +16,8 @@ namespace RepairOrders.Browser.Tests;
 /// </summary>
 public sealed class Service : IAsyncLifetime
 {
+    // All these people sign in from one address, within minutes.
+    private const string Many = "Limits__SignInTriesPerMinute=1000";
     private readonly List<Process> processes = [];
     private readonly string signIns = Path.Combine(Path.GetTempPath(), $"repairorders-sign-ins-{Guid.NewGuid():N}");
     private TestStore store = null!;
@@ -33,10 +36,12 @@ public sealed class Service : IAsyncLifetime
         store = await TestStore.Start();
         await Finish("migrate", []);
         await Finish("demo", ["Demo__Stories=none", $"Demo__SignIns={signIns}"]);
-        Both = await Start("both", [Store]);
-        var api = await Start("api", [Store]);
+        Both = await Start("both", [Store, Many]);
+        var api = await Start("api", [Store, Many]);
         var keys = Directory.CreateTempSubdirectory("repairorders-keys-").FullName;
         Split = await Start("ui", [$"Api__Address={api}", $"Ui__Keys={keys}"]);
+        // A busy machine is slow, not wrong.
+        Assertions.SetDefaultExpectTimeout(30_000);
         playwright = await Playwright.CreateAsync();
         Chromium = await playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
@@ -78,16 +83,25 @@ public sealed class Service : IAsyncLifetime
             new BrowserNewContextOptions
             {
                 ViewportSize = new ViewportSize { Width = width, Height = width < 600 ? 844 : 900 },
+                Locale = "en-GB",
                 ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             }
         );
+        // A busy machine is slow, not wrong.
+        context.SetDefaultTimeout(60_000);
         var page = await context.NewPageAsync();
-        await page.GotoAsync(new Uri(at, "/sign-in?to=/register").ToString());
-        await page.FillAsync("#name", name);
-        await page.FillAsync("#password", PasswordOf(name));
-        await page.ClickAsync("button[type=submit]");
-        await page.Locator("header nav").WaitForAsync();
+        await SignInAs(page, at, name);
         return page;
+    }
+
+    /// <summary>Signs somebody in at an open browser.</summary>
+    public async Task SignInAs(IPage page, Uri at, string name, string? password = null)
+    {
+        await page.GotoAsync(new Uri(at, "/sign-in?to=/me").ToString());
+        await page.FillAsync("#name", name);
+        await page.FillAsync("#password", password ?? PasswordOf(name));
+        await page.ClickAsync("button[type=submit]");
+        await page.Live();
     }
 
     /// <summary>The product's own client, signed in.</summary>
@@ -98,7 +112,16 @@ public sealed class Service : IAsyncLifetime
         return client;
     }
 
-    private string PasswordOf(string name) =>
+    /// <summary>Runs a statement on the store, for what no person would do by hand.</summary>
+    public async Task Sql(string statement)
+    {
+        await using var connection = new NpgsqlConnection(store.Address);
+        await connection.OpenAsync();
+        await using var command = new NpgsqlCommand(statement, connection) { CommandTimeout = 300 };
+        await command.ExecuteNonQueryAsync();
+    }
+
+    public string PasswordOf(string name) =>
         File.ReadLines(signIns)
             .Select(l => l.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             .First(w => w.Length > 1 && w[0] == name)[1];
@@ -116,17 +139,41 @@ public sealed class Service : IAsyncLifetime
             );
     }
 
+    /// <summary>A process of one's own on the same store, and what kills it and starts it again at the same address.</summary>
+    public async Task<(Uri Address, Func<Task> Restart)> OwnProcess()
+    {
+        string[] settings = [Store, Many];
+        var address = FreeAddress();
+        var process = await Start("both", settings, address);
+        return (
+            address,
+            async () =>
+            {
+                process.Kill(entireProcessTree: true);
+                await process.WaitForExitAsync();
+                await Start("both", settings, address);
+            }
+        );
+    }
+
     private async Task<Uri> Start(string mode, string[] settings)
     {
-        var address = new Uri($"http://127.0.0.1:{FreePort()}");
+        var address = FreeAddress();
+        await Start(mode, settings, address);
+        return address;
+    }
+
+    private async Task<Process> Start(string mode, string[] settings, Uri address)
+    {
         var process = Launch(mode, [.. settings, $"ASPNETCORE_URLS={address}"]);
         process.OutputDataReceived += (_, _) => { };
         process.ErrorDataReceived += (_, _) => { };
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
-        processes.Add(process);
+        lock (processes)
+            processes.Add(process);
         using var http = new HttpClient { BaseAddress = address };
-        for (var i = 0; i < 300; i++)
+        for (var i = 0; i < 900; i++)
         {
             try
             {
@@ -134,7 +181,7 @@ public sealed class Service : IAsyncLifetime
                     new Uri(mode == "ui" ? "/sign-in" : "/health/ready", UriKind.Relative)
                 );
                 if (answer.IsSuccessStatusCode)
-                    return address;
+                    return process;
             }
             catch (HttpRequestException)
             {
@@ -142,7 +189,7 @@ public sealed class Service : IAsyncLifetime
             }
             await Task.Delay(200);
         }
-        throw new InvalidOperationException($"Run={mode} did not answer within a minute.");
+        throw new InvalidOperationException($"Run={mode} did not answer within three minutes.");
     }
 
     // The published program where the test run made one; else what the build left, which serves its assets as Development only.
@@ -171,10 +218,10 @@ public sealed class Service : IAsyncLifetime
         return Process.Start(start)!;
     }
 
-    private static int FreePort()
+    private static Uri FreeAddress()
     {
         using var listener = new TcpListener(IPAddress.Loopback, 0);
         listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
+        return new($"http://127.0.0.1:{((IPEndPoint)listener.LocalEndpoint).Port}");
     }
 }
