@@ -56,6 +56,11 @@ public sealed class FilesAndFolders
 
     [Theory]
     [MemberData(nameof(Steps))]
+    public void A_step_has_its_namesake_on_screen(string step) =>
+        Directory.EnumerateFiles(House.Under("src", "RepairOrders.Ui", step)).ShouldNotBeEmpty();
+
+    [Theory]
+    [MemberData(nameof(Steps))]
     public void A_step_has_its_own_endpoints(string step) =>
         Directory.EnumerateFiles(House.Under("src", "RepairOrders.Api", step), "*Endpoints.cs").ShouldNotBeEmpty();
 }

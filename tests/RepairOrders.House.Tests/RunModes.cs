@@ -95,7 +95,7 @@ public sealed class RunModes(RealStore store)
         whole.ShouldBe((0, "0 histories of 0 entries verified, 0 broken."));
         await using (var store = RealStore.Open(own.Address))
             await store.Database.ExecuteSqlRawAsync(
-                "INSERT INTO sites (id, short_name, name, time_zone, last_number, revision, changes_hash) VALUES (gen_random_uuid(), 'mill', 'Mill', 'Etc/UTC', 0, 1, 'gone')"
+                "INSERT INTO sites (id, short_name, name, time_zone, last_number, revision, changes_hash, figures) VALUES (gen_random_uuid(), 'mill', 'Mill', 'Etc/UTC', 0, 1, 'gone', '[]')"
             );
         (int Code, string Output) broken = await Verify();
         broken.Code.ShouldBe(1);
