@@ -43,7 +43,9 @@ if [ -n "$address" ]; then need_packages curl; else need_packages postgresql cur
 
 service_pid=
 finish() {
-  trap - EXIT INT TERM
+  # A second Ctrl-C must not leave the store running.
+  trap '' INT TERM
+  trap - EXIT
   if [ -n "$service_pid" ]; then
     kill -TERM "$service_pid" 2>/dev/null || true
     wait "$service_pid" 2>/dev/null || true
@@ -52,9 +54,15 @@ finish() {
   say "Stopped. All data are kept in $data."
 }
 
-say "Building …"
-(cd "$here" && dotnet publish src/RepairOrders.Host -c Release -o "$data/app" -v q --nologo >"$data/build.log" 2>&1) ||
-  { tail -n 30 "$data/build.log" >&2; stop "The build failed; the whole log is $data/build.log."; }
+# Built again only when a source is newer than the last build began.
+built=$data/built
+if [ ! -f "$built" ] || [ -n "$(find "$here/src" "$here/global.json" "$here"/Directory.*.props -type f -newer "$built" -not -path '*/bin/*' -not -path '*/obj/*' -print -quit)" ]; then
+  say "Building …"
+  touch "$built.next"
+  (cd "$here" && dotnet publish src/RepairOrders.Host -c Release -o "$data/app" -v q --nologo >"$data/build.log" 2>&1) ||
+    { tail -n 30 "$data/build.log" >&2; stop "The build failed; the whole log is $data/build.log."; }
+  mv "$built.next" "$built"
+fi
 
 secrets=$data/secrets
 if [ -z "$address" ]; then
@@ -71,11 +79,12 @@ WORDS
   [ -d "$STORE/cluster" ] || { say "Making a private store …"; store_make; }
   STORE_PORT=$(free_port 5433)
   store_running && store_stop # left by a machine that went down
-  store_start
+  store_start 9>&- # the lock is this script's, not the store's
   trap finish EXIT
   trap 'exit 130' INT
   trap 'exit 143' TERM
   if [ -z "$(store_sql postgres "SELECT 1 FROM pg_database WHERE datname = 'repairorders'")" ]; then
+    rm -f "$data/migrated"
     store_sql postgres "CREATE ROLE repairorders_owner LOGIN PASSWORD '$STORE_OWNER_WORD'"
     store_sql postgres "CREATE ROLE repairorders_service LOGIN PASSWORD '$STORE_SERVICE_WORD'"
     store_sql postgres "CREATE DATABASE repairorders OWNER repairorders_owner"
@@ -100,14 +109,19 @@ run_host() {
   (cd "$data/app" && env ASPNETCORE_ENVIRONMENT=Production Run="$mode" ConnectionStrings__Store="$store" "$@" dotnet RepairOrders.Host.dll)
 }
 
-run_host migrate "$owner" Store__ServiceRole="$role" >>"$data/service.log" 2>&1 || { tail -n 5 "$data/service.log" >&2; stop "The store could not be brought up to date; the log is $data/service.log."; }
+# A private store that this build has brought up to date stays so until the next build; another's store is always asked.
+migrated=$data/migrated
+if [ -n "$address" ] || [ ! "$migrated" -nt "$built" ]; then
+  run_host migrate "$owner" Store__ServiceRole="$role" >>"$data/service.log" 2>&1 || { tail -n 5 "$data/service.log" >&2; stop "The store could not be brought up to date; the log is $data/service.log."; }
+  if [ -z "$address" ]; then touch "$migrated"; else rm -f "$migrated"; fi
+fi
 
 if [ ! -f "$data/started" ]; then
   if [ "$empty" = yes ]; then
     run_host first-administrator "$service" Link="http://127.0.0.1:$port" | tee "$data/first-administrator"
     chmod 600 "$data/first-administrator"
   else
-    say "Loading the demo (a minute or two, once) …"
+    say "Loading the demo (two to four minutes, once) …"
     run_host demo "$service" Demo__SignIns="$data/sign-ins.txt" >>"$data/service.log" 2>&1 ||
       { tail -n 5 "$data/service.log" >&2; stop "The demo could not be loaded; the log is $data/service.log."; }
   fi
