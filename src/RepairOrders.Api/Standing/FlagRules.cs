@@ -214,20 +214,19 @@ internal static class FlagRules
                 now.Columns.Live && now.Around.Section is { } section && now.Around.Carried.Count >= 2
                     ? $"{now.Around.Carried.Count} live repairs stand on section {section} and carry risk {CarriedRisks.Sum(now.Around.Carried)}."
                     : null,
-            // Joined with the crowded sections, not counted for each order: the store then reads the live ones once.
             (orders, store, _) =>
-                orders
-                    .Where(o => o.Columns.Live && o.LineId != null)
-                    .Join(
-                        store
-                            .Orders.Where(p => p.Columns.Live && p.LineId != null && p.Line!.Section != "")
-                            .GroupBy(p => new { p.SiteId, p.Line!.Section })
-                            .Where(g => g.Count() >= 2)
-                            .Select(g => g.Key),
-                        o => new { o.SiteId, o.Line!.Section },
-                        crowded => crowded,
-                        (o, _) => o
-                    )
+            {
+                // By lines, which have a section each: asked through an order's line, which may be missing, the store cannot hash.
+                var crowded = store
+                    .Orders.Where(p => p.Columns.Live)
+                    .Join(store.Lines, p => p.LineId, l => l.Id, (_, l) => new { l.SiteId, l.Section })
+                    .Where(l => l.Section != "")
+                    .GroupBy(l => l)
+                    .Where(g => g.Count() >= 2)
+                    .Select(g => g.Key);
+                var lines = store.Lines.Join(crowded, l => new { l.SiteId, l.Section }, c => c, (l, _) => l.Id);
+                return orders.Where(o => o.Columns.Live && o.LineId != null && lines.Contains(o.LineId.Value));
+            }
         ),
     ];
 

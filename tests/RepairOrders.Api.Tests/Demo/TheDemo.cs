@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using RepairOrders.Api.Fitting;
@@ -79,16 +78,10 @@ public sealed class TheDemo(LoadedDemo demo, ITestOutputHelper output) : IClassF
     [Fact]
     public async Task A_page_of_the_register_comes_within_300_ms()
     {
-        List<TimeSpan> times = [];
-        for (var i = 0; i < 20; i++)
-        {
-            var watch = Stopwatch.StartNew();
-            (await demo.Rune.Register(new(), limit: 50)).Rows.Count.ShouldBe(50);
-            times.Add(watch.Elapsed);
-        }
-        times.Sort();
-        output.WriteLine($"median {times[10].TotalMilliseconds:0} ms, slowest {times[19].TotalMilliseconds:0} ms");
-        times[10].ShouldBeLessThan(TimeSpan.FromMilliseconds(300));
+        (await demo.Rune.Register(new(), limit: 50)).Rows.Count.ShouldBe(50);
+        var median = await Alone.Median(() => demo.Rune.Register(new(), limit: 50));
+        output.WriteLine($"median {median:0} ms");
+        median.ShouldBeLessThan(300);
     }
 
     private static string Written(OrderColumns columns) => JsonSerializer.Serialize(columns, RepairOrdersClient.Json);
