@@ -12,6 +12,18 @@ internal static class AnOrder
         DrainsToWater: false
     );
 
+    public static readonly DefectMeasured Pinhole = new(
+        DefectKind.Pinhole,
+        DefectSide.Internal,
+        DefectCause.InternalCorrosion,
+        ThroughWall: true,
+        Measure.Of(15, "mm"),
+        Measure.Of(15, "mm"),
+        Measure.Of(4, "mm"),
+        ClockHours: 4,
+        Growing: false
+    );
+
     private static DateOnly Today => DateOnly.FromDateTime(DateTime.UtcNow);
 
     /// <summary>A pinhole on the cooling water, assessed and sized by Ines: class C, a banded patch.</summary>
@@ -34,17 +46,7 @@ internal static class AnOrder
                     new(ReadingPlace.Beside, "5 o'clock", Measure.Of(6.6, "mm"), Today, "UT-0417"),
                 ],
                 null,
-                new(
-                    DefectKind.Pinhole,
-                    DefectSide.Internal,
-                    DefectCause.InternalCorrosion,
-                    ThroughWall: true,
-                    Measure.Of(15, "mm"),
-                    Measure.Of(15, "mm"),
-                    Measure.Of(4, "mm"),
-                    ClockHours: 4,
-                    Growing: false
-                ),
+                Pinhole,
                 FewPeople,
                 QualityFactor: 1
             ),
