@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Playwright;
 
 namespace RepairOrders.Browser.Tests.Cases;
@@ -27,8 +28,14 @@ internal class Hand(IPage page)
 /// <summary>
 /// A person who has only a keyboard: he goes from field to field with the tab key, and whatever he cannot reach so he cannot use.
 /// </summary>
-internal sealed class Keyboard(IPage page) : Hand(page)
+internal sealed class Keyboard : Hand
 {
+    private TaskCompletionSource<IFileChooser> asked = new();
+
+    // Listened to from the beginning: the browser hands its chooser over only once it has been told to.
+    public Keyboard(IPage page)
+        : base(page) => page.FileChooser += (_, chooser) => asked.TrySetResult(chooser);
+
     // More stops than any page has.
     private const int MostStops = 600;
 
@@ -44,7 +51,7 @@ internal sealed class Keyboard(IPage page) : Hand(page)
         var type = await field.GetAttributeAsync("type");
         if (type is "date" or "datetime-local")
         {
-            await Page.Keyboard.TypeAsync(Keys(text));
+            await TypeMoment(text);
         }
         else
         {
@@ -90,7 +97,9 @@ internal sealed class Keyboard(IPage page) : Hand(page)
     public override async Task Photograph(ILocator field)
     {
         await Reach(field);
-        var chooser = await Page.RunAndWaitForFileChooserAsync(() => Page.Keyboard.PressAsync("Enter"));
+        asked = new();
+        await Page.Keyboard.PressAsync("Enter");
+        var chooser = await asked.Task.WaitAsync(TimeSpan.FromMinutes(1));
         await chooser.SetFilesAsync(AtThePipe.APipe.Photograph);
     }
 
@@ -107,10 +116,14 @@ internal sealed class Keyboard(IPage page) : Hand(page)
         throw new InvalidOperationException($"The tab key never stops at {what}.");
     }
 
-    // Day, month, year, and the hour after it, as the browser's own field takes them in.
-    private static string Keys(string text)
+    // Month, day and year, then the hour of twelve, as the browser's own field takes them in.
+    private async Task TypeMoment(string text)
     {
-        var (day, time) = (text[..10].Split('-'), text.Length > 10 ? text[11..] : "");
-        return $"{day[1]}{day[2]}{day[0]}{(time.Length > 0 ? "\t" + time.Replace(":", "", StringComparison.Ordinal) : "")}";
+        var at = DateTime.Parse(text, CultureInfo.InvariantCulture);
+        await Page.Keyboard.TypeAsync(at.ToString("MMddyyyy", CultureInfo.InvariantCulture));
+        if (!text.Contains('T', StringComparison.Ordinal))
+            return;
+        await Page.Keyboard.PressAsync("ArrowRight");
+        await Page.Keyboard.TypeAsync(at.ToString("hhmmtt", CultureInfo.InvariantCulture));
     }
 }

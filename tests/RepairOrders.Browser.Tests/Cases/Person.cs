@@ -75,10 +75,9 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
     /// <summary>Why a method is not his to pick, as its claim says it.</summary>
     public async Task<string> MayNotChoose(string number, string method)
     {
-        var form = await Asked(number, "choose-method");
-        var pick = form.Locator($"input[name=method][value='{method}']");
-        await Assertions.Expect(pick).ToBeDisabledAsync();
-        return await form.Locator(".claim").Filter(new() { Has = pick }).InnerTextAsync();
+        var claim = (await Asked(number, "choose-method")).Locator($".claim:has(input[value='{method}'])");
+        await Assertions.Expect(claim.Locator("input[name=method]")).ToBeDisabledAsync();
+        return await claim.InnerTextAsync();
     }
 
     /// <summary>Why an action is not his now, as the order page says it.</summary>
@@ -131,7 +130,13 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
                 await Aside(
                     number,
                     "Start a mix",
-                    new { batch = (await client.AtThePipe(number)).Batches[0].Batch, mixTemperature = "68 °F" }
+                    new
+                    {
+                        batch = (await client.AtThePipe(number))
+                            .Batches.First(b => b.Limits?.PotLife is not null)
+                            .Batch,
+                        mixTemperature = "68 °F",
+                    }
                 );
                 mill.Clock.Pass(TimeSpan.FromMinutes(5));
                 await Gains(
@@ -147,12 +152,12 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
         }
     }
 
-    /// <summary>Reads the pipe every few hours until everything on it has set.</summary>
+    // Readings more than two hours apart count for nothing.
     private async Task LetsSet(string number)
     {
         while ((await (await mill.Client(name)).Fitting(number)).Cures.Any(c => !c.SetForLoad))
         {
-            mill.Clock.Pass(TimeSpan.FromHours(2));
+            mill.Clock.Pass(TimeSpan.FromMinutes(110));
             await Asked(number, "release-hold-point");
             await Aside(
                 number,
@@ -247,7 +252,14 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
         await Opens($"/orders/{number}");
         var open = page.Locator($"#do[data-action='{action}']");
         if (await open.CountAsync() == 0)
-            await hand.Press(page.Locator($"#do .actions button[data-action='{action}']:not([disabled])"));
+        {
+            var asked = page.Locator($"#do .actions button[data-action='{action}']");
+            if (await asked.CountAsync() == 0 || await asked.IsDisabledAsync())
+                throw new InvalidOperationException(
+                    $"{name} may not {action}: {string.Join(" ", await page.Locator("#do, .now").AllTextContentsAsync())}"
+                );
+            await hand.Press(asked);
+        }
         await Assertions.Expect(open).ToBeVisibleAsync();
         await page.Settled();
         return open.Locator("form.ask").Last;
