@@ -130,6 +130,17 @@ public sealed partial class Sampler : BunitContext
         panel.Find("input[aria-label='Torque, row 10']").ShouldNotBeNull("five bands, two passes");
     }
 
+    [Fact]
+    public void A_witness_the_class_calls_for_is_asked_for_in_the_open_and_missed()
+    {
+        var panel = Open("release-hold-point");
+        panel.WaitForAssertion(() => panel.Find("#f-witness-person"), Patience);
+        panel.Find("[data-path=witness]").Closest("details").ShouldBeNull();
+        panel.Find("section.sign form").Submit();
+        panel.Find("[data-path='witness.person'] .error").TextContent.ShouldContain("Person is missing");
+        service.Written.ShouldBeEmpty();
+    }
+
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
 
     private sealed class NoServer : IServer
