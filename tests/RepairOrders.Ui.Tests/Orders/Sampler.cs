@@ -25,6 +25,7 @@ public sealed partial class Sampler : BunitContext
         JSInterop.Mode = JSRuntimeMode.Loose;
         this.AddAuthorization().SetAuthorized("Ines Duarte");
         Services.AddSingleton<IHttpClientFactory>(service);
+        Services.AddSingleton<TimeProvider>(new StoppedClock(CannedOrder.At));
         Services.AddSingleton<IConfiguration>(
             new ConfigurationBuilder()
                 .AddInMemoryCollection(new Dictionary<string, string?> { ["Api:Address"] = "http://canned/" })
