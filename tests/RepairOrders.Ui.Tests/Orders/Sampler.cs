@@ -113,6 +113,21 @@ public sealed partial class Sampler : BunitContext
     }
 
     [Fact]
+    public void Reasons_against_a_method_are_kept_with_the_draft_and_put_back()
+    {
+        JSInterop
+            .Setup<Dictionary<string, string>?>("drafts.read", "mill-17 choose-method")
+            .SetResult(new() { ["method"] = "banded-patch", ["whyNot.plug"] = "the wall is too thin to tap" });
+        var panel = Open("choose-method");
+        panel.WaitForAssertion(() => panel.Find(".kept"), Patience);
+        panel.FindAll("button").First(b => b.TextContent == "Put it back").Click();
+        panel.Find("#why-plug").GetAttribute("value").ShouldBe("the wall is too thin to tap");
+        panel.Find("[data-path='whyNot.plug'] textarea").Input("no thread holds in it");
+        panel.Find("#why-plug").GetAttribute("value").ShouldBe("no thread holds in it");
+        panel.Find("[data-path=method] input[value=banded-patch]").HasAttribute("checked").ShouldBeTrue();
+    }
+
+    [Fact]
     public void Issuing_sends_the_pick_list_as_it_stands()
     {
         var panel = Open("issue-material");
