@@ -11,7 +11,7 @@ public sealed record TodayData
     public IReadOnlyList<WaitingOrder> Waiting { get; private init; } = [];
     public IReadOnlyList<RegisterRow> CannotWait { get; private init; } = [];
     public IReadOnlyList<RegisterRow> Looks { get; private init; } = [];
-    public ShiftView? Shift { get; private init; }
+    public ShiftView Shift { get; private init; } = new([], [], false, default);
     public IReadOnlyList<RegisterRow> ToIssue { get; private init; } = [];
     public IReadOnlyList<BatchView> Expiring { get; private init; } = [];
     public IReadOnlyList<BinView> Counts { get; private init; } = [];
@@ -37,12 +37,13 @@ public sealed record TodayData
             };
         if (me.Sites.Count == 0)
             return data;
-        // The longest read runs beside the others.
+        // The longest reads run beside the others.
         var waiting = me.Roles.All(r => r is Role.Reader or Role.Administrator) ? null : client.Waiting();
+        var shift = Is(Role.Supervisor, Role.Technician) ? client.Shift(limits: Is(Role.Supervisor)) : null;
         if (Is(Role.Supervisor, Role.IntegrityEngineer, Role.Manager, Role.Reader))
             data = data with { CannotWait = await Flagged(client) };
         if (Is(Role.Supervisor, Role.Technician))
-            data = data with { Looks = await LooksOf(client, today), Shift = await client.Shift() };
+            data = data with { Looks = await LooksOf(client, today) };
         if (Is(Role.Storekeeper))
             data = await Stores(data, client, me, today);
         if (Is(Role.IntegrityEngineer))
@@ -59,6 +60,8 @@ public sealed record TodayData
         }
         if (Is(Role.Manager))
             data = data with { Figures = await client.LiveFigures() };
+        if (shift is not null)
+            data = data with { Shift = await shift };
         return waiting is null ? data : data with { Waiting = (await waiting).Rows };
     }
 
