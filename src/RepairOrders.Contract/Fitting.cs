@@ -241,11 +241,13 @@ public sealed record ResumeJob([property: Required, StringLength(2000, MinimumLe
 /// <param name="ReleasedBy">Who signed it; nothing while it is open.</param>
 /// <param name="ReleasedAt">When.</param>
 /// <param name="Objection">Why the caller may not sign it now; nothing when he may, or when it is signed.</param>
+/// <param name="AsksWitness">A witness has to be called to it.</param>
 public sealed record HoldPointState(
     HoldPointView Point,
     string? ReleasedBy,
     DateTimeOffset? ReleasedAt,
-    ObjectionView? Objection
+    ObjectionView? Objection,
+    bool AsksWitness
 );
 
 /// <summary>What a mix is doing.</summary>

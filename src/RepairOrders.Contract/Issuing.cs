@@ -231,15 +231,21 @@ public sealed record PickListView(
 /// <param name="ReadAt">When this was read.</param>
 public sealed record CutListView(IReadOnlyList<ItemToCut> Items, IReadOnlyList<string> ByHand, DateTimeOffset ReadAt);
 
+/// <summary>A piece of band wanted.</summary>
+/// <param name="Order">The order it is for.</param>
+/// <param name="Code">Its name in the plan.</param>
+/// <param name="LengthMm">Its cut length.</param>
+public sealed record BandOfOrder(string Order, string Code, double LengthMm);
+
 /// <summary>One item to cut.</summary>
 /// <param name="Item">The item's code.</param>
 /// <param name="Words">What it is.</param>
-/// <param name="Bands">The pieces wanted; the code is the order's number and the piece's place in it.</param>
+/// <param name="Bands">The pieces wanted.</param>
 /// <param name="Plan">What is cut from what, and how near the best it is.</param>
 public sealed record ItemToCut(
     string Item,
     string Words,
-    IReadOnlyList<BandToCut> Bands,
+    IReadOnlyList<BandOfOrder> Bands,
     CalculationAnswer<CutPlanResult> Plan
 );
 

@@ -225,6 +225,10 @@ public sealed record JournalLine(int Line, DateTimeOffset At, string By, string 
 /// <param name="BrokenAt">The first entry that does not verify; nothing when all do.</param>
 public sealed record JournalView(IReadOnlyList<JournalLine> Lines, int? BrokenAt);
 
+/// <summary>The version of an order: another one with each signature.</summary>
+/// <param name="Version">As the sheet gives it.</param>
+public sealed record OrderVersion(string Version);
+
 public sealed partial class RepairOrdersClient
 {
     /// <summary>The order as the caller sees it now.</summary>
@@ -234,6 +238,14 @@ public sealed partial class RepairOrdersClient
     /// <exception cref="Refused">404 when there is none that the caller may see.</exception>
     public Task<OrderSheet> Order(string number, CancellationToken stop = default) =>
         Get<OrderSheet>($"orders/{number}", stop);
+
+    /// <summary>The order's version alone, for a page that is open and wants to know whether anything was signed since.</summary>
+    /// <param name="number">The order's number.</param>
+    /// <param name="stop">Cancels the read.</param>
+    /// <returns>The version.</returns>
+    /// <exception cref="Refused">404 when there is none that the caller may see.</exception>
+    public Task<OrderVersion> OrderVersion(string number, CancellationToken stop = default) =>
+        Get<OrderVersion>($"orders/{number}/version", stop);
 
     /// <summary>The order's history, its chain verified.</summary>
     /// <param name="number">The order's number.</param>

@@ -2,7 +2,7 @@ namespace RepairOrders.Contract;
 
 /// <summary>What one shift hands to the next: the fits under way and what operations hold live lines to.</summary>
 /// <param name="Fits">Jobs between issue and proof, those that may not go on first.</param>
-/// <param name="Limits">Interim limits in force, by line.</param>
+/// <param name="Limits">Interim limits in force, by line; none where they were not asked for.</param>
 /// <param name="Cut">There is more than was looked at.</param>
 /// <param name="ReadAt">When this was read.</param>
 public sealed record ShiftView(
@@ -49,7 +49,9 @@ public sealed record LimitInForce(string Number, string? Line, string Place, Int
 public sealed partial class RepairOrdersClient
 {
     /// <summary>What one shift hands to the next, at the sites the caller may see.</summary>
+    /// <param name="limits">With the interim limits, not the fits alone.</param>
     /// <param name="stop">Cancels the read.</param>
     /// <returns>Fits and limits.</returns>
-    public Task<ShiftView> Shift(CancellationToken stop = default) => Get<ShiftView>("orders/shift", stop);
+    public Task<ShiftView> Shift(bool limits = true, CancellationToken stop = default) =>
+        Get<ShiftView>(limits ? "orders/shift" : "orders/shift?limits=false", stop);
 }

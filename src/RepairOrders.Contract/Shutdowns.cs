@@ -40,7 +40,7 @@ public sealed record SignedEndMovedIn(string Shutdown, DateOnly Start, DateOnly 
 /// <param name="At">When.</param>
 public sealed record ShutdownMoveView(DateOnly From, DateOnly To, string Why, string By, DateTimeOffset At);
 
-/// <summary>An order whose permanent fix waits for a shutdown.</summary>
+/// <summary>An order whose permanent fix waits for a shutdown, or whose end date moved in with it.</summary>
 /// <param name="Number">The order's number.</param>
 /// <param name="Line">The line's number.</param>
 /// <param name="ClassToday">The class as it reads now.</param>

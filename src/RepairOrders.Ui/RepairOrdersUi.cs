@@ -9,6 +9,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Hosting;
 using MudBlazor.Services;
 using RepairOrders.Ui.AtThePipe;
@@ -27,6 +28,7 @@ public static class RepairOrdersUi
     {
         ArgumentNullException.ThrowIfNull(builder);
         var services = builder.Services;
+        services.TryAddSingleton(TimeProvider.System);
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
         services.AddCascadingAuthenticationState();

@@ -43,14 +43,14 @@ internal static class ExtensionRules
                 "The end date has passed, and it was extended after the end once already. It comes off, or the line goes out of service.",
                 "nobody; order the removal"
             )
-            : null;
+            : OfCount(order, design.Asked.Risk.Class);
     }
 
     /// <summary>What bars this one, once reckoned.</summary>
     public static Objection? Of(RepairOrder order, SignedExtension extension, DateTimeOffset at) =>
         OfOrder(order, at)
         ?? OfSurvey(order, extension.Ask, at)
-        ?? OfCount(order, extension)
+        ?? OfCount(order, extension.Risk.Class)
         ?? OfEnd(order, extension);
 
     public static bool AfterEnd(RepairOrder order, DateTimeOffset at) => EndInForce.Of(order)?.At <= at;
@@ -101,13 +101,14 @@ internal static class ExtensionRules
     public static DateOnly ReadOn(RepairOrder order, Visit survey) =>
         survey.Asked.Ask.Readings!.Select(r => r.On).Append(order.Site.Today(survey.Asked.DoneAt)).Min();
 
-    private static Objection? OfCount(RepairOrder order, SignedExtension extension)
+    // Known beforehand by the signed class; the class run again on the survey may be a graver one and allow fewer.
+    private static Objection? OfCount(RepairOrder order, RiskClass riskClass)
     {
-        var allowed = DecidedUnder.Figures(order).Of(extension.Risk.Class).Extensions;
+        var allowed = DecidedUnder.Figures(order).Of(riskClass).Extensions;
         return Extension.Granted(order).Count() >= allowed
             ? new Objection(
                 "extensions-used-up",
-                $"Class {extension.Risk.Class} allows {allowed}, counted over all rounds, and {Extension.Granted(order).Count()} were given. It comes off, or is put right for good.",
+                $"Class {riskClass} allows {allowed}, counted over all rounds, and {Extension.Granted(order).Count()} were given. It comes off, or is put right for good.",
                 "nobody; order the removal"
             )
             : null;

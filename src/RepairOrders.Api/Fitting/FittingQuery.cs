@@ -62,7 +62,8 @@ internal static class FittingQuery
                     RoleRules.Objection(by, Permission.ReleaseHoldPoint)
                     ?? HoldPointRelease.Objection(order, plan, point, by, at)
                 )?.View
-                : null
+                : null,
+            HoldPointEvidence.AsksWitness(plan, point)
         );
     }
 

@@ -38,72 +38,71 @@ internal static class CutListQuery
             .Take(MostOrders)
             .Select(o => o.Number)
             .ToListAsync(stop);
-        var wanted = new List<(PickView Item, BandToCut Band)>();
+        var wanted = new List<Wanted>();
         var byHand = new List<string>();
         foreach (var number in numbers)
         {
             var order = await store.Order(number, by, null, stop);
             if (WorkPlan.Of(order) is not { } plan)
                 continue;
-            var list = await PickListQuery.Of(order, plan, store, at, stop);
-            foreach (var line in list.Lines.Where(l => l is { Code: "band", Picks.Count: > 0 }))
-                if (Pieces(number, plan, line) is { Count: > 0 } pieces)
-                    wanted.AddRange(pieces.Select(p => (line.Picks[0], p)));
+            var (list, lots) = await PickListQuery.Of(order, plan, store, at, stop);
+            foreach (var (line, offered) in list.Lines.Zip(lots))
+                if (line is not { Code: "band", Picks: [var pick, ..] })
+                    continue;
+                else if (Pieces(number, plan, line) is { Count: > 0 } pieces)
+                    wanted.Add(
+                        new(pick.Item, pick.Words, pieces, [.. offered.Where(l => l.Batch.Item.Code == pick.Item)])
+                    );
                 else
                     byHand.Add(number);
         }
-        var place = await store.Sites.Where(s => s.ShortName == site).Select(s => s.Id).SingleAsync(stop);
-        var lockers = await store
-            .Set<Bin>()
-            .Where(b => b.SiteId == place && b.Locker)
-            .Select(b => b.Code)
-            .ToListAsync(stop);
-        var items = new List<ItemToCut>();
-        foreach (var item in wanted.GroupBy(w => w.Item.Item))
-        {
-            var lots = await store.InBins(
-                store
-                    .Set<Batch>()
-                    .Where(b => b.Item.SiteId == place && b.Item.Code == item.Key && b.Standing == BatchStanding.Good),
-                stop
-            );
-            items.Add(
-                Plan(
-                    item.Key,
-                    item.First().Item.Words,
-                    [.. item.Select(i => i.Band)],
-                    [.. lots.Where(l => !lockers.Contains(l.Bin))],
-                    coilMm
-                )
-            );
-        }
+        var items = wanted.GroupBy(w => w.Item).Select(g => Plan([.. g], coilMm)).ToList();
         return new(items, byHand, at);
     }
 
     /// <summary>The pieces of a line that are still to be issued; none where the design does not count them.</summary>
-    public static IReadOnlyList<BandToCut> Pieces(string number, WorkPlan plan, PickLineView line)
+    private static IReadOnlyList<BandOfOrder> Pieces(string number, WorkPlan plan, PickLineView line)
     {
         var count = (int)((plan.Design["bandCount"] ?? 0) * (plan.Design["piecesPerBand"] ?? 0));
         if (count == 0 || line.Unit != "mm")
             return [];
         var length = line.Quantity / count;
         var open = (int)Math.Round((line.Quantity - line.Covered) / length);
-        return [.. Enumerable.Range(count - open + 1, open).Select(i => new BandToCut($"{number} no. {i}", length))];
+        return
+        [
+            .. Enumerable
+                .Range(count - open + 1, open)
+                .Select(i => new BandOfOrder(number, $"{number} no. {i}", length)),
+        ];
     }
 
-    private static ItemToCut Plan(
-        string item,
-        string words,
-        IReadOnlyList<BandToCut> bands,
-        IReadOnlyList<InBin> lots,
-        double? coilMm
-    ) =>
-        new(
-            item,
-            words,
+    // A piece may be cut from any length of the plan, so only what every order of it may be given is cut.
+    private static ItemToCut Plan(IReadOnlyList<Wanted> wanted, double? coilMm)
+    {
+        BandOfOrder[] bands = [.. wanted.SelectMany(w => w.Bands)];
+        var lots = wanted.Select(w => w.Lots).Aggregate((all, lots) => [.. all.IntersectBy(lots.Select(Spot), Spot)]);
+        return new(
+            wanted[0].Item,
+            wanted[0].Words,
             bands,
-            Calculations.CutPlan.Calculate(new(bands, [.. lots.SelectMany(l => Lengths(l, coilMm))], TimeLimitS: 1))
+            Calculations.CutPlan.Calculate(
+                new(
+                    [.. bands.Select(b => new BandToCut(b.Code, b.LengthMm))],
+                    [.. lots.SelectMany(l => Lengths(l, coilMm))],
+                    TimeLimitS: 1
+                )
+            )
         );
+
+        static (Guid, string) Spot(InBin lot) => (lot.Batch.Id, lot.Bin);
+    }
+
+    private sealed record Wanted(
+        string Item,
+        string Words,
+        IReadOnlyList<BandOfOrder> Bands,
+        IReadOnlyList<InBin> Lots
+    );
 
     // What is not a whole coil any more is a remnant, and goes first.
     private static IEnumerable<StockToCut> Lengths(InBin lot, double? coilMm)

@@ -8,6 +8,9 @@ using RepairOrders.Contract;
 
 namespace RepairOrders.Api.Issuing;
 
+/// <summary>A pick list, and line by line every lot that may be taken for it, as full as the bins hold it.</summary>
+internal sealed record Picking(PickListView List, IReadOnlyList<IReadOnlyList<InBin>> Lots);
+
 /// <summary>What to take for an order: what expires first goes first, and nothing is offered twice.</summary>
 internal static class PickListQuery
 {
@@ -31,10 +34,10 @@ internal static class PickListQuery
                     "whoever approves or consents"
                 )
             );
-        return await Of(order, plan, store, clock.Now(), stop);
+        return (await Of(order, plan, store, clock.Now(), stop)).List;
     }
 
-    public static async Task<PickListView> Of(
+    public static async Task<Picking> Of(
         RepairOrder order,
         WorkPlan plan,
         RepairStore store,
@@ -44,12 +47,13 @@ internal static class PickListQuery
     {
         var today = order.Site.Today(at);
         var least = plan.Emergency ? today : FirstExpiryFirst.LeastExpiry(today, plan.FitOn);
-        var lots = (await Offered(store, order, plan, stop)).ToList();
+        var offered = await Offered(store, order, plan, stop);
+        var lots = offered.ToList();
         var lines = new List<PickLineView>();
         for (var line = 1; line <= plan.Bill.Count; line++)
             lines.Add(Line(order, plan, line, lots, least, today));
         var rest = await store.OutOn(order.Id, stop);
-        return new(
+        var list = new PickListView(
             order.Number,
             plan.Name,
             plan.FitOn,
@@ -66,6 +70,15 @@ internal static class PickListQuery
                 )),
             ]
         );
+        return new(list, [.. lines.Select(l => Usable(l.Line))]);
+
+        IReadOnlyList<InBin> Usable(int line) =>
+            [
+                .. offered.Where(l =>
+                    FirstExpiryFirst.Usable(l.Batch, least)
+                    && (Fits(order, plan, line, l, named: true) || Fits(order, plan, line, l, named: false))
+                ),
+            ];
     }
 
     private static async Task<IReadOnlyList<InBin>> Offered(
@@ -113,12 +126,17 @@ internal static class PickListQuery
         var picks = new List<PickView>();
         // What the bill names first; what an engineer agreed to only for the rest.
         foreach (var named in new[] { true, false })
-        foreach (var unit in lots.Where(Fits(named)).Select(l => l.Batch.Item.Unit).Distinct().ToList())
+        foreach (
+            var unit in lots.Where(l => Fits(order, plan, line, l, named))
+                .Select(l => l.Batch.Item.Unit)
+                .Distinct()
+                .ToList()
+        )
         {
             var wanted = Up(Bill.Convert(open, need.Unit, unit)!.Value);
             foreach (
                 var pick in FirstExpiryFirst.Picks(
-                    lots.Where(l => Fits(named)(l) && l.Batch.Item.Unit == unit),
+                    lots.Where(l => l.Batch.Item.Unit == unit && Fits(order, plan, line, l, named)),
                     wanted,
                     least
                 )
@@ -140,17 +158,19 @@ internal static class PickListQuery
             picks,
             open > 1e-6 * Math.Max(1, need.Quantity) ? open : 0
         );
+    }
 
-        Func<InBin, bool> Fits(bool named) =>
-            lot =>
-                Bill.Convert(1, lot.Batch.Item.Unit, need.Unit) is not null
-                && !MaterialIssue.LacksCertificate(plan, lot.Batch)
-                && (
-                    named
-                        ? lot.Batch.Item.Need == need.Code
-                        : lot.Batch.Item.Need != need.Code
-                            && Substitution.Agreed(order, plan, line, lot.Batch.Item.Code)
-                );
+    private static bool Fits(RepairOrder order, WorkPlan plan, int line, InBin lot, bool named)
+    {
+        var need = plan.Bill[line - 1];
+        var item = lot.Batch.Item;
+        return Bill.Convert(1, item.Unit, need.Unit) is not null
+            && !MaterialIssue.LacksCertificate(plan, lot.Batch)
+            && (
+                named
+                    ? item.Need == need.Code
+                    : item.Need != need.Code && Substitution.Agreed(order, plan, line, item.Code)
+            );
     }
 
     // The books keep thousandths; what is cut off would leave the line short.

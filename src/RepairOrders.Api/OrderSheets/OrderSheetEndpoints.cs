@@ -1,3 +1,4 @@
+using System.Globalization;
 using RepairOrders.Api.People;
 using RepairOrders.Api.Standing;
 using RepairOrders.Api.Store;
@@ -11,6 +12,10 @@ internal static class OrderSheetEndpoints
     public static void MapOrderSheets(this IEndpointRouteBuilder orders)
     {
         orders.MapGet("/{number}", Sheet).Needs(Permission.ReadOrder).WithSummary("The order as you see it now");
+        orders
+            .MapGet("/{number}/version", Version)
+            .Needs(Permission.ReadOrder)
+            .WithSummary("The order's version alone: whether anything was signed since");
         orders
             .MapGet("/{number}/journal", Journal)
             .Needs(Permission.ReadOrder)
@@ -37,6 +42,17 @@ internal static class OrderSheetEndpoints
         var at = clock.Now();
         var around = await Around.Of(store, [AroundKey.Of(order)], at, stop);
         return OrderSheetQuery.Sheet(order, by, at, related, around[order.Id]);
+    }
+
+    private static async Task<OrderVersion> Version(string number, Person by, RepairStore store, CancellationToken stop)
+    {
+        var order =
+            await store
+                .Orders.Where(o => o.Number == number && by.Sites.Contains(o.Site.ShortName))
+                .Select(o => new { o.Version })
+                .SingleOrDefaultAsync(stop)
+            ?? throw new NotHere($"There is no order {number} that you may see.");
+        return new(order.Version.ToString(CultureInfo.InvariantCulture));
     }
 
     private static async Task<JournalView> Journal(string number, Person by, RepairStore store, CancellationToken stop)

@@ -27,6 +27,8 @@ internal sealed record OrderColumns
 
     /// <summary>Class, method, end date, owner and permanent fix in force, or else those of the design that awaits signatures.</summary>
     public RiskClass? SignedClass { get; init; }
+
+    /// <summary>Before one is chosen, what both consents of the emergency path name, and marked so.</summary>
     public string? Method { get; init; }
     public DateOnly? EndDate { get; init; }
 

@@ -37,7 +37,8 @@ internal static class Tag
         Fit(press, x + 8, y + 41, title.Place, 3.6, 84);
         press.Text(x + 8, y + 49.5, "Not in service after", 3.6);
         press.Text(x + 8, y + 64, OrderFacts.Day(title.EndDate), 14.5, Face.Bold);
-        Fit(press, x + 8, y + 71, $"{title.Method ?? "no method"} · held to {Limits(facts)}", 3.6, 84);
+        Fit(press, x + 8, y + 69, title.Method ?? "no method", 3.4, 84);
+        Fit(press, x + 8, y + 73.4, $"Held to {Limits(facts)}", 3.4, 84);
         Code(press, facts.Address, x + Wide - 53, y + 20, 45);
         press.Text(x + Wide - 30.5, y + 69, "scan: the order", 3.2, align: Align.Middle);
         press.Line(x + 3, y + 75, x + Wide - 3, y + 75, 0.5);

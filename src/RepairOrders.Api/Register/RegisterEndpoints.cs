@@ -63,8 +63,13 @@ internal static class RegisterEndpoints
         CancellationToken stop
     ) => WaitingQuery.Read(by, store, clock.Now(), stop);
 
-    private static Task<ShiftView> Shift(Person by, RepairStore store, TimeProvider clock, CancellationToken stop) =>
-        ShiftQuery.Read(by, store, clock.Now(), stop);
+    private static Task<ShiftView> Shift(
+        Person by,
+        RepairStore store,
+        TimeProvider clock,
+        CancellationToken stop,
+        bool limits = true
+    ) => ShiftQuery.Read(by, store, limits, clock.Now(), stop);
 
     private static Microsoft.AspNetCore.Http.HttpResults.PushStreamHttpResult Export(
         Person by,

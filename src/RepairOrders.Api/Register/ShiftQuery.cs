@@ -15,12 +15,32 @@ internal static class ShiftQuery
     private const int Most = 100;
     private static readonly Stage[] AtWork = [Stage.Issued, Stage.Ready, Stage.Fitting, Stage.Fitted];
 
-    public static async Task<ShiftView> Read(Person by, RepairStore store, DateTimeOffset at, CancellationToken stop)
+    public static async Task<ShiftView> Read(
+        Person by,
+        RepairStore store,
+        bool limits,
+        DateTimeOffset at,
+        CancellationToken stop
+    )
     {
         var open = store.Orders.AsNoTracking().Asked(store, new RegisterFilter(Live: true), by, at);
         var fits = await Load(open.Where(o => AtWork.Contains(o.Columns.Stage)), stop);
-        // Few designs carry limits: they are found first, and only their orders are read whole.
-        var live = open.Where(o => o.Columns.Live);
+        var held = limits ? await Held(open.Where(o => o.Columns.Live), store, stop) : [];
+        return new(
+            [.. fits.Take(Most).Select(o => Fit(o, at)).OfType<FitUnderWay>().OrderByDescending(f => f.Tone)],
+            [.. held.Take(Most).Select(Limit).OfType<LimitInForce>().OrderBy(l => l.Line, StringComparer.Ordinal)],
+            fits.Count > Most || held.Count > Most,
+            at
+        );
+    }
+
+    // What is held to limits stands in the designs: they are read first, and only their orders whole.
+    private static async Task<List<RepairOrder>> Held(
+        IQueryable<RepairOrder> live,
+        RepairStore store,
+        CancellationToken stop
+    )
+    {
         var designs = await store
             .Set<Design>()
             .AsNoTracking()
@@ -30,22 +50,13 @@ internal static class ShiftQuery
         [
             .. designs.Where(d => d.Asked.Ask.InterimLimits is not null).Select(d => d.OrderId).Distinct(),
         ];
-        var held = await Load(live.Where(o => limited.Contains(o.Id)), stop);
-        return new(
-            [.. fits.Take(Most).Select(o => Fit(o, at)).OfType<FitUnderWay>().OrderByDescending(f => f.Tone)],
-            [.. held.Take(Most).Select(Limit).OfType<LimitInForce>().OrderBy(l => l.Line, StringComparer.Ordinal)],
-            fits.Count > Most || held.Count > Most,
-            at
-        );
+        return await Load(live.Where(o => limited.Contains(o.Id)), stop);
     }
 
     private static Task<List<RepairOrder>> Load(IQueryable<RepairOrder> orders, CancellationToken stop) =>
         orders
             .AsNoTrackingWithIdentityResolution()
-            .Include(o => o.Site)
-            .Include(o => o.Line)
-            .Include(o => o.Records)
-            .AsSplitQuery()
+            .Whole()
             .OrderBy(o => o.Columns.EndDate)
             .ThenBy(o => o.Id)
             .Take(Most + 1)

@@ -32,10 +32,7 @@ internal static class WaitingQuery
         Guid[] ids = [.. keys.Select(k => k.Id)];
         var orders = await store
             .Orders.AsNoTrackingWithIdentityResolution()
-            .Include(o => o.Site)
-            .Include(o => o.Line)
-            .Include(o => o.Records)
-            .AsSplitQuery()
+            .Whole()
             .Where(o => ids.Contains(o.Id))
             .ToDictionaryAsync(o => o.Id, stop);
         var around = await Surroundings.Of([.. orders.Values], store, stop);

@@ -153,6 +153,9 @@ internal static class LiveFiguresQuery
         return months;
     }
 
+    private static string Chosen(string? method) =>
+        method?.EndsWith(Summary.ByConsent, StringComparison.Ordinal) == false ? method : NoChoice;
+
     // By the method chosen in the round that failed: a later round may have another.
     private static async Task<IReadOnlyList<MethodFailures>> Failures(
         RepairStore store,
@@ -183,7 +186,7 @@ internal static class LiveFiguresQuery
                 .Select(g => new MethodFailures(
                     g.Key,
                     g.Count(),
-                    ever.Count(r => (r.Method ?? NoChoice) == g.Key && !(r.Ended < since))
+                    ever.Count(r => Chosen(r.Method) == g.Key && !(r.Ended < since))
                 ))
                 .OrderByDescending(m => m.Failures)
                 .ThenBy(m => m.Method, StringComparer.Ordinal),

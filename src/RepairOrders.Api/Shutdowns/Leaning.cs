@@ -1,3 +1,4 @@
+using System.Text.Json;
 using RepairOrders.Api.Orders;
 using RepairOrders.Api.Standing;
 using RepairOrders.Api.Store;
@@ -8,9 +9,26 @@ namespace RepairOrders.Api.Shutdowns;
 /// <summary>The orders that lean on a shutdown, and who loses out if it moves.</summary>
 internal static class Leaning
 {
-    /// <summary>Open orders whose design was made for this shutdown. What is off the pipe waits for none.</summary>
-    public static IQueryable<RepairOrder> On(RepairStore store, Shutdown shutdown) =>
-        Dated(store, shutdown).Where(o => o.Columns.Shutdown == shutdown.Name);
+    /// <summary>
+    /// Open orders whose design was made for this shutdown, or whose end date moved in with it when it came before theirs. What is
+    /// off the pipe waits for none.
+    /// </summary>
+    public static IQueryable<RepairOrder> On(RepairStore store, Shutdown shutdown)
+    {
+        var named = JsonSerializer.Serialize(new { shutdown = shutdown.Name });
+        return Dated(store, shutdown)
+            .Where(o =>
+                o.Columns.Shutdown == shutdown.Name
+                || store
+                    .Set<EndMovedIn>()
+                    .Any(m =>
+                        m.OrderId == o.Id
+                        && m.Round == o.Round
+                        && m.SetAsideAt == null
+                        && EF.Functions.JsonContains(m.Body, named)
+                    )
+            );
+    }
 
     /// <summary>
     /// Open orders whose end date lies past this shutdown: those designed for it, and every repair in service in its area, for

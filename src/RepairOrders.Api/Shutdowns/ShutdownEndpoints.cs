@@ -120,13 +120,7 @@ internal static class ShutdownEndpoints
             $"SELECT 1 FROM orders WHERE id = ANY({ids}) ORDER BY id FOR UPDATE",
             CancellationToken.None
         );
-        return await store
-            .Orders.Where(o => ids.Contains(o.Id))
-            .Include(o => o.Site)
-            .Include(o => o.Line)
-            .Include(o => o.Records)
-            .AsSplitQuery()
-            .ToListAsync(CancellationToken.None);
+        return await store.Orders.Where(o => ids.Contains(o.Id)).Whole().ToListAsync(CancellationToken.None);
     }
 
     private static async Task<Shutdown> Load(RepairStore store, Guid id, Person by, CancellationToken stop)

@@ -13,19 +13,20 @@ internal static class InputValues
     )
     {
         Dictionary<string, double> read = [];
+        List<(string Field, string Sentence)> problems = [];
         foreach (var (code, typed) in values)
-        {
-            var input =
-                inputs.FirstOrDefault(i => i.Code == code)
-                ?? throw new MalformedAsk(
-                    $"values.{code}",
-                    $"values.{code} is no input of this method; allowed is one of {string.Join(", ", inputs.Select(i => i.Code))}."
+            if (inputs.FirstOrDefault(i => i.Code == code) is not { } input)
+                problems.Add(
+                    (
+                        $"values.{code}",
+                        $"values.{code} is no input of this method; allowed is one of {string.Join(", ", inputs.Select(i => i.Code))}."
+                    )
                 );
-            read[code] =
-                Value(input, typed.Text) is { } value && value >= input.Minimum && value <= input.Maximum
-                    ? value
-                    : throw new MalformedAsk($"values.{code}", $"values.{code} is \"{typed.Text}\"; {Allowed(input)}.");
-        }
+            else if (Value(input, typed.Text) is { } value && value >= input.Minimum && value <= input.Maximum)
+                read[code] = value;
+            else
+                problems.Add(($"values.{code}", $"values.{code} is \"{typed.Text}\"; {Allowed(input)}."));
+        MalformedAsk.If(problems);
         return read;
     }
 

@@ -17,7 +17,7 @@ internal static class SearchWords
             order.Line?.Area,
             request.Place,
             request.Fluid,
-            (order.ApprovedDesign ?? order.PendingDesign)?.Asked.Method.Name,
+            Summary.Method(order),
             (order.ApprovedDesign ?? order.PendingDesign)?.Asked.OwnerName,
             (order.ApprovedDesign ?? order.PendingDesign)?.Asked.Ask.PermanentFix?.Reference,
             .. order.Records.Select(r => r.By).Distinct().Order(StringComparer.Ordinal),

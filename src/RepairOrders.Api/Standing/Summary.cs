@@ -12,6 +12,7 @@ using RepairOrders.Api.Removing;
 using RepairOrders.Api.Reviewing;
 using RepairOrders.Api.Revisiting;
 using RepairOrders.Contract;
+using RepairOrders.Engineering.Methods;
 using RepairOrders.Engineering.Risk;
 using RiskClass = RepairOrders.Contract.RiskClass;
 
@@ -49,7 +50,7 @@ internal static class Summary
             LastLeakAt = Leaks(order).Select(l => (DateTimeOffset?)l).LastOrDefault(),
             LeaksSince = LeaksSince(order),
             SignedClass = Classes.Of(order),
-            Method = design?.Method.Name ?? order.Last<Choice>()?.Name,
+            Method = Method(order),
             EndDate = end?.On ?? design?.EndDate.On,
             EndsAt = end?.At,
             OwnerId = owner?.Id,
@@ -87,6 +88,15 @@ internal static class Summary
             Batches = [.. order.All<MaterialIssue>().SelectMany(i => i.Asked.Lines).Select(l => l.Batch).Distinct()],
         };
     }
+
+    /// <summary>The mark of a method that nobody has chosen yet, and that both consents name.</summary>
+    public const string ByConsent = ", by emergency consent";
+
+    /// <summary>The method designed or chosen, else what was consented to at night: it hangs on the pipe whatever the papers lack.</summary>
+    public static string? Method(RepairOrder order) =>
+        (order.ApprovedDesign ?? order.PendingDesign)?.Asked.Method.Name
+        ?? order.Last<Choice>()?.Name
+        ?? (WorkPlan.Of(order) is { Emergency: true } plan ? MethodCatalogue.Find(plan.Method).Name + ByConsent : null);
 
     private static bool AtWork(Stage stage) =>
         stage is Stage.Approved or Stage.Consented or Stage.Issued or Stage.Ready or Stage.Fitting or Stage.Fitted;

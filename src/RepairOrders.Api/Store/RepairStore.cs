@@ -45,12 +45,7 @@ internal sealed class RepairStore(DbContextOptions<RepairStore> options)
         // A write takes the order's row before it reads: whoever adds meanwhile waits a moment instead of losing his turn.
         if (Database.CurrentTransaction is not null)
             await Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", stop);
-        var order = await Orders
-            .Include(o => o.Site)
-            .Include(o => o.Line)
-            .Include(o => o.Records)
-            .AsSplitQuery()
-            .SingleOrDefaultAsync(o => o.Number == number, stop);
+        var order = await Orders.Whole().SingleOrDefaultAsync(o => o.Number == number, stop);
         if (order is null || !by.MaySee(order.Site.ShortName))
             throw new NotHere($"There is no order {number} that you may see.");
         if (seen is not null && seen.Value != order.Version)

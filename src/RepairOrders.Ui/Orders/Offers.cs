@@ -42,7 +42,7 @@ internal static class Offers
                     .Select(r =>
                         KeyValuePair.Create(
                             r.Id.ToString(),
-                            $"{Show.Moment(TimeZoneInfo.ConvertTime(r.At, step.Desk.Zone))} · {r.By} · {r.Summary}"
+                            $"{Show.Moment(r.At, step.Desk.Zone)} · {r.By} · {r.Summary}"
                         )
                     ),
             ]);

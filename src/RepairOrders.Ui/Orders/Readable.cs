@@ -20,8 +20,16 @@ public sealed record Readable(
     // Machine words, and what the row says already: of no use to a reader.
     private static readonly HashSet<string> Silent = ["fingerprint", "sha256", "plan", "assessment", "key", "series"];
 
-    /// <summary>The fields of a body that say something. Names of persons and records stand for their identities.</summary>
-    public static IReadOnlyList<Readable> Of(JsonElement body, Type? type, IReadOnlyDictionary<Guid, string> names)
+    /// <summary>
+    /// The fields of a body that say something. Names of persons and records stand for their identities, moments on the clock of
+    /// the zone.
+    /// </summary>
+    public static IReadOnlyList<Readable> Of(
+        JsonElement body,
+        Type? type,
+        IReadOnlyDictionary<Guid, string> names,
+        TimeZoneInfo? zone
+    )
     {
         // The ask is what the person said; what the service reckoned stands after it, not around it.
         List<Readable> fields = [];
@@ -29,10 +37,10 @@ public sealed record Readable(
         {
             var inner = PropertyOf(type, property.Name);
             if (property.Name == "ask" && property.Value.ValueKind == JsonValueKind.Object)
-                fields.AddRange(Of(property.Value, inner, names));
+                fields.AddRange(Of(property.Value, inner, names, zone));
             else if (
                 !Silent.Contains(property.Name)
-                && One(property.Name, property.Value, type, inner, names) is { } field
+                && One(property.Name, property.Value, type, inner, names, zone) is { } field
                 && !fields.Any(f => f.Label == field.Label && f.Text == field.Text && f.Text is not null)
             )
                 fields.Add(field);
@@ -45,7 +53,8 @@ public sealed record Readable(
         JsonElement value,
         Type? owner,
         Type? type,
-        IReadOnlyDictionary<Guid, string> names
+        IReadOnlyDictionary<Guid, string> names,
+        TimeZoneInfo? zone
     )
     {
         var label = LabelOf(name);
@@ -55,18 +64,21 @@ public sealed record Readable(
             case JsonValueKind.Object when Measured(value) is { } entered:
                 return new(label, hint, entered);
             case JsonValueKind.Object:
-                var inside = Of(value, type, names);
+                var inside = Of(value, type, names, zone);
                 return inside.Count == 0 ? null : new(label, hint, Inside: inside);
             case JsonValueKind.Array when value.GetArrayLength() == 0:
                 return null;
             case JsonValueKind.Array when value[0].ValueKind == JsonValueKind.Object && Measured(value[0]) is null:
                 var element = type is null ? null : FieldPlan.ElementOf(type);
-                return new(label, hint, Rows: [.. value.EnumerateArray().Select(v => Of(v, element, names))]);
+                return new(label, hint, Rows: [.. value.EnumerateArray().Select(v => Of(v, element, names, zone))]);
             case JsonValueKind.Array:
-                List<string> lines = [.. value.EnumerateArray().Select(v => Plain(v, null, names)).OfType<string>()];
+                List<string> lines =
+                [
+                    .. value.EnumerateArray().Select(v => Plain(v, null, names, zone)).OfType<string>(),
+                ];
                 return lines.Count == 0 ? null : new(label, hint, Lines: lines);
             default:
-                return Plain(value, type, names) is { } text ? new(label, hint, text + UnitIn(name)) : null;
+                return Plain(value, type, names, zone) is { } text ? new(label, hint, text + UnitIn(name)) : null;
         }
     }
 
@@ -77,7 +89,12 @@ public sealed record Readable(
             ? entered.GetString()
             : null;
 
-    private static string? Plain(JsonElement value, Type? type, IReadOnlyDictionary<Guid, string> names) =>
+    private static string? Plain(
+        JsonElement value,
+        Type? type,
+        IReadOnlyDictionary<Guid, string> names,
+        TimeZoneInfo? zone
+    ) =>
         value.ValueKind switch
         {
             JsonValueKind.True => "yes",
@@ -85,17 +102,17 @@ public sealed record Readable(
             JsonValueKind.Number => value.GetDouble().ToString("0.####", CultureInfo.InvariantCulture),
             JsonValueKind.Object => Measured(value),
             JsonValueKind.String when value.TryGetGuid(out var id) => names.GetValueOrDefault(id),
-            JsonValueKind.String when value.GetString() is { Length: > 0 } text => Words(text, type),
+            JsonValueKind.String when value.GetString() is { Length: > 0 } text => Words(text, type, zone),
             _ => null,
         };
 
-    private static string Words(string text, Type? type)
+    private static string Words(string text, Type? type, TimeZoneInfo? zone)
     {
         var kind = type is null ? null : Nullable.GetUnderlyingType(type) ?? type;
         if (kind is { IsEnum: true } && kind != typeof(RiskClass))
             return FieldPlan.LabelOf(text);
         return kind == typeof(DateTimeOffset) && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, out var at)
-            ? Show.Moment(at)
+            ? Show.Moment(at, zone)
             : text;
     }
 

@@ -13,12 +13,18 @@ public abstract class ReadingPage : ComponentBase
     [Inject]
     private protected NavigationManager Navigation { get; set; } = null!;
 
-    /// <summary>The clock of whoever reads; nothing before the browser has said it.</summary>
+    [Inject]
+    private protected TimeProvider Clock { get; set; } = null!;
+
+    /// <summary>The zone of whoever reads; nothing before the browser has said it.</summary>
     [CascadingParameter]
     public TimeZoneInfo? Zone { get; set; }
 
     /// <summary>The person signed in; nothing before the first answer.</summary>
     public MeView? Me { get; private set; }
+
+    /// <summary>What day it is where it is read.</summary>
+    protected DateOnly Today => Clock.Today(Zone);
 
     /// <summary>What went wrong with the last read.</summary>
     public Exception? Trouble { get; private set; }
@@ -40,8 +46,8 @@ public abstract class ReadingPage : ComponentBase
 
     protected override Task OnParametersSetAsync()
     {
-        // The browser saying its zone is no reason to read again.
-        var onlyZone = asked && told != Zone;
+        // The browser saying its zone is no reason to read again, unless it is another day there.
+        var onlyZone = asked && told != Zone && Clock.Today(told) == Today;
         (told, asked) = (Zone, true);
         return onlyZone ? Task.CompletedTask : Again();
     }

@@ -9,17 +9,22 @@ internal static class Show
 {
     public static string Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "—";
 
-    public static string Moment(DateTimeOffset at) => at.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-
     /// <summary>A figure to as many digits as it is worth: four significant ones.</summary>
     public static string Figure(double value) =>
         Math.Abs(value) >= 10000
             ? value.ToString("0", CultureInfo.InvariantCulture)
             : value.ToString("G4", CultureInfo.InvariantCulture);
 
-    /// <summary>A moment on the clock of the site.</summary>
+    /// <summary>A moment on the clock of the site, or of whoever reads.</summary>
     public static string Moment(DateTimeOffset at, TimeZoneInfo? zone) =>
-        Moment(zone is null ? at : TimeZoneInfo.ConvertTime(at, zone));
+        In(at, zone).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>The day it is in a zone; that of UTC before the browser has said its own.</summary>
+    public static DateOnly Today(this TimeProvider clock, TimeZoneInfo? zone) =>
+        DateOnly.FromDateTime(In(clock.GetUtcNow(), zone).DateTime);
+
+    private static DateTimeOffset In(DateTimeOffset at, TimeZoneInfo? zone) =>
+        zone is null ? at : TimeZoneInfo.ConvertTime(at, zone);
 
     /// <summary>A choice's name in sentence case: <c>InService</c> is "In service".</summary>
     public static string Words<T>(T choice)

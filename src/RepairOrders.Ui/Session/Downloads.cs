@@ -18,6 +18,7 @@ internal static class Downloads
     private static async Task<IResult> Register(
         HttpContext context,
         ApiConnection api,
+        TimeProvider clock,
         CancellationToken stop,
         string? search = null,
         string? site = null,
@@ -33,7 +34,7 @@ internal static class Downloads
             TypedResults.Stream(
                 await Client(context, api).RegisterCsv(filter, stop),
                 "text/csv; charset=utf-8",
-                $"register-{DateTime.UtcNow:yyyy-MM-dd}.csv"
+                $"register-{clock.GetUtcNow():yyyy-MM-ddTHHmmZ}.csv"
             )
         );
     }

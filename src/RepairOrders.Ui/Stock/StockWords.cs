@@ -46,6 +46,4 @@ internal static class StockWords
             ),
             _ => null,
         };
-
-    public static DateOnly Today => DateOnly.FromDateTime(DateTime.UtcNow);
 }

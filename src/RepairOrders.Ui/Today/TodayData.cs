@@ -11,7 +11,7 @@ public sealed record TodayData
     public IReadOnlyList<WaitingOrder> Waiting { get; private init; } = [];
     public IReadOnlyList<RegisterRow> CannotWait { get; private init; } = [];
     public IReadOnlyList<RegisterRow> Looks { get; private init; } = [];
-    public ShiftView? Shift { get; private init; }
+    public ShiftView Shift { get; private init; } = new([], [], false, default);
     public IReadOnlyList<RegisterRow> ToIssue { get; private init; } = [];
     public IReadOnlyList<BatchView> Expiring { get; private init; } = [];
     public IReadOnlyList<BinView> Counts { get; private init; } = [];
@@ -25,7 +25,7 @@ public sealed record TodayData
     public IReadOnlyList<SiteView> Sites { get; private init; } = [];
     public bool NoLine { get; private init; }
 
-    public static async Task<TodayData> Read(RepairOrdersClient client, MeView me)
+    public static async Task<TodayData> Read(RepairOrdersClient client, MeView me, DateOnly today)
     {
         bool Is(params Role[] roles) => roles.Any(me.Roles.Contains);
         var data = new TodayData { Sites = await client.Sites() };
@@ -37,14 +37,15 @@ public sealed record TodayData
             };
         if (me.Sites.Count == 0)
             return data;
-        // The longest read runs beside the others.
+        // The longest reads run beside the others.
         var waiting = me.Roles.All(r => r is Role.Reader or Role.Administrator) ? null : client.Waiting();
+        var shift = Is(Role.Supervisor, Role.Technician) ? client.Shift(limits: Is(Role.Supervisor)) : null;
         if (Is(Role.Supervisor, Role.IntegrityEngineer, Role.Manager, Role.Reader))
             data = data with { CannotWait = await Flagged(client) };
         if (Is(Role.Supervisor, Role.Technician))
-            data = data with { Looks = await LooksOf(client), Shift = await client.Shift() };
+            data = data with { Looks = await LooksOf(client, today) };
         if (Is(Role.Storekeeper))
-            data = await Stores(data, client, me);
+            data = await Stores(data, client, me, today);
         if (Is(Role.IntegrityEngineer))
             data = data with
             {
@@ -59,6 +60,8 @@ public sealed record TodayData
         }
         if (Is(Role.Manager))
             data = data with { Figures = await client.LiveFigures() };
+        if (shift is not null)
+            data = data with { Shift = await shift };
         return waiting is null ? data : data with { Waiting = (await waiting).Rows };
     }
 
@@ -80,16 +83,16 @@ public sealed record TodayData
         return [.. pages.SelectMany(p => p.Rows).DistinctBy(r => r.Number)];
     }
 
-    private static async Task<IReadOnlyList<RegisterRow>> LooksOf(RepairOrdersClient client)
+    private static async Task<IReadOnlyList<RegisterRow>> LooksOf(RepairOrdersClient client, DateOnly today)
     {
-        var until = DateOnly.FromDateTime(DateTime.UtcNow).AddDays(LookAheadDays);
+        var until = today.AddDays(LookAheadDays);
         var page = await client.Register(new(Stages: [Stage.InService], Sort: RegisterSort.NextLook, Live: true));
         return [.. page.Rows.Where(r => r.NextLook <= until || r.NextThickness <= until)];
     }
 
-    private static async Task<TodayData> Stores(TodayData data, RepairOrdersClient client, MeView me)
+    private static async Task<TodayData> Stores(TodayData data, RepairOrdersClient client, MeView me, DateOnly today)
     {
-        var soon = StockWords.Today.AddDays(StockWords.SoonDays);
+        var soon = today.AddDays(StockWords.SoonDays);
         var batches = await Task.WhenAll(me.Sites.Select(s => StockWords.All(client, s)));
         var bins = await Task.WhenAll(me.Sites.Select(s => client.Bins(s)));
         var instruments = await Task.WhenAll(me.Sites.Select(s => client.Instruments(s, limit: 200)));
@@ -98,9 +101,7 @@ public sealed record TodayData
             ToIssue = (await client.Register(new(Stages: [Stage.Approved, Stage.Consented], Live: true))).Rows,
             Expiring =
             [
-                .. batches
-                    .SelectMany(b => b)
-                    .Where(b => b.Balance.InBins > 0 && StockWords.Mind(b, StockWords.Today) is not null),
+                .. batches.SelectMany(b => b).Where(b => b.Balance.InBins > 0 && StockWords.Mind(b, today) is not null),
             ],
             Counts = [.. bins.SelectMany(b => b).Where(b => b.CountDue is not null || b.Wanting.Count > 0)],
             Calibrations =

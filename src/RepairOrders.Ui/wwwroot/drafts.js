@@ -6,8 +6,12 @@
   const write = (name, typed) => localStorage.setItem(slot(name), JSON.stringify(typed));
   const formOf = (input) => input.closest?.("form[data-draft]");
   const pathOf = (input) => input.closest("[data-path]")?.dataset.path;
-  // A pasted block on its way to the grid is no value yet; a picture goes its own way.
-  const isValue = (input) => "value" in input && input.type !== "file" && !(input.closest(".rows") && /[\t␤]/.test(input.value));
+  // A pasted block on its way to the grid is no value yet; a picture goes its own way; of a choice only the one taken counts.
+  const isValue = (input) =>
+    "value" in input &&
+    input.type !== "file" &&
+    (input.type !== "radio" || input.checked) &&
+    !(input.closest(".rows") && /[\t␤]/.test(input.value));
 
   function valueOf(input) {
     if (input.type !== "checkbox") return input.value;

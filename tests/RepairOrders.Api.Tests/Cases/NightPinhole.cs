@@ -22,6 +22,7 @@ public sealed class NightPinhole(Workshop workshop)
         var night = await scene.Mara.Order(number);
         night.Title.Stage.ShouldBe(Stage.InService);
         night.Flags.ShouldContain(f => f.Code == Flags.ApprovalOwed);
+        night.Title.Method.ShouldBe("Banded patch, by emergency consent");
         // Likelihood 5 until somebody has read the walls; the debt clock of that class is the end date.
         var due = night.Debt!.DueAt;
         night.Title.EndDate.ShouldBe(DateOnly.FromDateTime(due.UtcDateTime.AddHours(1)));
@@ -32,6 +33,7 @@ public sealed class NightPinhole(Workshop workshop)
         await Emergency.ConfirmBoth(scene, number);
         await scene.Ines.Assess(number, AnOrder.Judged(scene), await scene.Version(number));
         await scene.Ines.Choose(number, AnOrder.BandedPatch, await scene.Version(number));
+        (await scene.Mara.Order(number)).Title.Method.ShouldBe("Banded patch");
         await scene.Ines.Size(number, AnOrder.Sizing(scene), await scene.Version(number));
         var print = await scene.Fingerprint(number);
         await scene.Mara.Approve(number, new(print, ApprovalCapacity.Supervisor));

@@ -45,6 +45,10 @@ public sealed class SlippedShutdown(Workshop workshop)
 
         await Look(scene, number, until: started.AddDays(258));
         var survey = await Survey(scene, number);
+        // The sheet says so before anything is written, by the rule that refuses it.
+        var offered = (await scene.Mara.Order(number)).Actions.Single(a => a.Action == "ask-extension").Objection;
+        offered.ShouldNotBeNull().Code.ShouldBe("extensions-used-up");
+        offered.Clears.ShouldBe("nobody; order the removal");
         await Refuses("extensions-used-up", () => Ask(scene, number, survey, 360));
         scene.Clock.PassDays(20);
         (await scene.Mara.Order(number)).Flags.ShouldContain(f => f.Code == Flags.PastLife);

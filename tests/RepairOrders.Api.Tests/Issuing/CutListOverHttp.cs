@@ -18,7 +18,7 @@ public sealed class CutListOverHttp(Workshop workshop)
         var item = list.Items.ShouldHaveSingleItem();
         var dimensions = (await scene.Design(first)).Method;
         var pieces = (int)(dimensions["bandCount"] * dimensions["piecesPerBand"])!.Value;
-        item.Bands.Count(b => b.Code.StartsWith(first, StringComparison.Ordinal)).ShouldBe(pieces);
+        item.Bands.Count(b => b.Order == first).ShouldBe(pieces);
         item.Bands.Count.ShouldBe(2 * pieces);
         item.Bands.Sum(b => b.LengthMm).ShouldBe(2 * need.Quantity, 1e-6);
         var plan = item.Plan.Result;
@@ -34,7 +34,19 @@ public sealed class CutListOverHttp(Workshop workshop)
 
         await scene.Issue(first);
         var rest = (await scene.Signe.CutList(scene.Site)).Items.Single();
-        rest.Bands.ShouldAllBe(b => b.Code.StartsWith(second, StringComparison.Ordinal));
+        rest.Bands.ShouldAllBe(b => b.Order == second);
+    }
+
+    [Fact]
+    public async Task Nothing_is_cut_that_no_pick_list_may_take()
+    {
+        var scene = await workshop.Scene();
+        await AnOrder.Approved(scene);
+        await Stores.Receive(scene, "band", "mm", 10_000);
+        var bare = new ReceiveBatch(scene.Site, "BAND", "no papers", null, null, "A-1", 90_000);
+        await scene.Signe.ReceiveBatch(bare);
+        var cut = (await scene.Signe.CutList(scene.Site)).Items.Single().Plan.Result.Cuts.Single();
+        cut.LengthMm.ShouldBe(10_000, "class C takes bands with a certificate only");
     }
 
     [Fact]

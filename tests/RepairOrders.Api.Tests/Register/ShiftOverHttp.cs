@@ -49,6 +49,9 @@ public sealed class ShiftOverHttp(Workshop workshop)
         var limit = (await scene.Olaf.Shift()).Limits.ShouldHaveSingleItem();
         (limit.Number, limit.Line, limit.Limits.Pressure!.Entered).ShouldBe((number, "CW-150-3104", "6 bar"));
         limit.EndDate.ShouldNotBeNull();
+        (await scene.Tove.Shift(limits: false)).Limits.ShouldBeEmpty(
+            "who does not hand them over does not ask for them"
+        );
     }
 
     private static async Task<FitUnderWay> Fit(Scene scene) => (await scene.Olaf.Shift()).Fits.ShouldHaveSingleItem();

@@ -96,6 +96,13 @@ public sealed class ShutdownsOverHttp(Workshop workshop)
         (await scene.Mara.Order(number)).Title.EndDate.ShouldBe(first, "the yard is another area");
         await Move(second.Id, soon);
         (await scene.Mara.Order(number)).Title.EndDate.ShouldBe(soon);
+        (await scene.Mara.Shutdown(elsewhere.Id)).Leaning.ShouldBeEmpty();
+        var moved = (await scene.Mara.Shutdown(second.Id)).Leaning.Single();
+        (moved.Number, moved.LosesOut).ShouldBe((number, false));
+
+        await Move(second.Id, soon.AddDays(20));
+        var loser = (await scene.Mara.Shutdown(second.Id)).Leaning.Single();
+        (loser.Number, loser.DaysShort).ShouldBe((number, 20), "put off again, it leaves behind what it moved in");
 
         async Task Move(Guid id, DateOnly to) =>
             await scene.Mara.MoveShutdown(id, new(to, "crew is free"), (await scene.Mara.Shutdown(id)).Version);

@@ -82,6 +82,13 @@ public sealed class SizingOverHttp(Workshop workshop)
             no.Status.ShouldBe(400);
             no.Fields.Keys.ShouldContain($"values.{code}");
         }
+        var all = await Should.ThrowAsync<Refused>(() =>
+            scene.Ines.PreviewSizing(
+                number,
+                With(scene, ("bandWidthMm", "wide"), ("plateThicknessMm", -1), ("glueKg", 3))
+            )
+        );
+        all.Fields.Keys.ShouldBe(["values.bandWidthMm", "values.plateThicknessMm", "values.glueKg"], ignoreOrder: true);
     }
 
     [Fact]

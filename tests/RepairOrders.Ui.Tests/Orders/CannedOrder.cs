@@ -421,7 +421,7 @@ internal static class CannedOrder
                 null
             ),
             "fitting" => new FittingView(
-                [new HoldPointState(Everything, null, null, null)],
+                [new HoldPointState(Everything, null, null, null, AsksWitness: true)],
                 null,
                 "PTW 881",
                 At.AddHours(8),

@@ -7,8 +7,11 @@ namespace RepairOrders.Ui.Tests.Orders;
 /// <summary>A signed record reads as a person would say it.</summary>
 public sealed class ReadableTests
 {
-    private static IReadOnlyList<Readable> Of(string kind, Dictionary<Guid, string>? names = null) =>
-        Readable.Of(CannedOrder.Records().Last(r => r.Kind == kind).Body, RecordNames.Body(kind), names ?? []);
+    private static IReadOnlyList<Readable> Of(
+        string kind,
+        Dictionary<Guid, string>? names = null,
+        TimeZoneInfo? zone = null
+    ) => Readable.Of(CannedOrder.Records().Last(r => r.Kind == kind).Body, RecordNames.Body(kind), names ?? [], zone);
 
     [Fact]
     public void Units_stand_as_they_were_entered()
@@ -37,6 +40,12 @@ public sealed class ReadableTests
             .Text.ShouldBe("Ines Duarte");
         Of("hand-over").ShouldNotContain(f => f.Label == "To");
     }
+
+    [Fact]
+    public void A_moment_stands_on_the_clock_of_the_site() =>
+        Of("consent", zone: TimeZoneInfo.FindSystemTimeZoneById("Europe/Oslo"))
+            .Single(f => f.Label == "Given at")
+            .Text.ShouldBe("2026-03-14 10:00");
 
     [Fact]
     public void Machine_words_are_left_out() =>

@@ -25,6 +25,7 @@ public sealed partial class Sampler : BunitContext
         JSInterop.Mode = JSRuntimeMode.Loose;
         this.AddAuthorization().SetAuthorized("Ines Duarte");
         Services.AddSingleton<IHttpClientFactory>(service);
+        Services.AddSingleton<TimeProvider>(new StoppedClock(CannedOrder.At));
         Services.AddSingleton<IConfiguration>(
             new ConfigurationBuilder()
                 .AddInMemoryCollection(new Dictionary<string, string?> { ["Api:Address"] = "http://canned/" })
@@ -112,6 +113,21 @@ public sealed partial class Sampler : BunitContext
     }
 
     [Fact]
+    public void Reasons_against_a_method_are_kept_with_the_draft_and_put_back()
+    {
+        JSInterop
+            .Setup<Dictionary<string, string>?>("drafts.read", "mill-17 choose-method")
+            .SetResult(new() { ["method"] = "banded-patch", ["whyNot.plug"] = "the wall is too thin to tap" });
+        var panel = Open("choose-method");
+        panel.WaitForAssertion(() => panel.Find(".kept"), Patience);
+        panel.FindAll("button").First(b => b.TextContent == "Put it back").Click();
+        panel.Find("#why-plug").GetAttribute("value").ShouldBe("the wall is too thin to tap");
+        panel.Find("[data-path='whyNot.plug'] textarea").Input("no thread holds in it");
+        panel.Find("#why-plug").GetAttribute("value").ShouldBe("no thread holds in it");
+        panel.Find("[data-path=method] input[value=banded-patch]").HasAttribute("checked").ShouldBeTrue();
+    }
+
+    [Fact]
     public void Issuing_sends_the_pick_list_as_it_stands()
     {
         var panel = Open("issue-material");
@@ -128,6 +144,17 @@ public sealed partial class Sampler : BunitContext
         panel.WaitForAssertion(() => panel.Find(".step").TextContent.ShouldContain("Step 1 of 1"), Patience);
         panel.FindAll("section.evidence").Count.ShouldBe(5);
         panel.Find("input[aria-label='Torque, row 10']").ShouldNotBeNull("five bands, two passes");
+    }
+
+    [Fact]
+    public void A_witness_the_class_calls_for_is_asked_for_in_the_open_and_missed()
+    {
+        var panel = Open("release-hold-point");
+        panel.WaitForAssertion(() => panel.Find("#f-witness-person"), Patience);
+        panel.Find("[data-path=witness]").Closest("details").ShouldBeNull();
+        panel.Find("section.sign form").Submit();
+        panel.Find("[data-path='witness.person'] .error").TextContent.ShouldContain("Person is missing");
+        service.Written.ShouldBeEmpty();
     }
 
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);

@@ -24,4 +24,13 @@ public sealed class ShowTests
     [Fact]
     public void A_stage_is_written_in_sentence_case() =>
         Show.Words(Stage.LineOutOfService).ShouldBe("Line out of service");
+
+    [Fact]
+    public void The_day_is_that_of_the_zone()
+    {
+        var clock = new StoppedClock(new(2026, 3, 14, 23, 30, 0, TimeSpan.Zero));
+        clock.Today(TimeZoneInfo.FindSystemTimeZoneById("Europe/Oslo")).ShouldBe(new DateOnly(2026, 3, 15));
+        clock.Today(TimeZoneInfo.FindSystemTimeZoneById("America/New_York")).ShouldBe(new DateOnly(2026, 3, 14));
+        clock.Today(null).ShouldBe(new DateOnly(2026, 3, 14));
+    }
 }
