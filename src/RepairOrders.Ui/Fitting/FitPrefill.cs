@@ -7,8 +7,9 @@ internal static class FitPrefill
 {
     private const int Passes = 2;
 
-    public static ReleaseHoldPoint Of(HoldPointView point, MethodDesignView? method)
+    public static ReleaseHoldPoint Of(HoldPointState state, MethodDesignView? method, DateTimeOffset now)
     {
+        var point = state.Point;
         var nothing = Measure.Of(0, "mm");
         return new ReleaseHoldPoint(
             point.Code,
@@ -18,7 +19,8 @@ internal static class FitPrefill
             point.Evidence.Contains(Evidence.DiameterReadings)
                 ? [new DiameterRead("horizontal", nothing), new DiameterRead("vertical", nothing)]
                 : null,
-            Tightening: point.Evidence.Contains(Evidence.TorqueReadings) ? Fasteners(method) : null
+            Tightening: point.Evidence.Contains(Evidence.TorqueReadings) ? Fasteners(method) : null,
+            Witness: state.AsksWitness ? new WitnessCalled(default, now, Came: false) : null
         );
     }
 

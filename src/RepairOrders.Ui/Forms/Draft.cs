@@ -134,6 +134,13 @@ public sealed class Draft
         };
     }
 
+    /// <summary>
+    /// What a field is heard to hold. A moment comes with seconds its field does not have; kept with them, the field would be set
+    /// anew under the hand that types in it.
+    /// </summary>
+    public static string Heard(FieldKind kind, string? text) =>
+        kind == FieldKind.Moment && text is { Length: 19 } ? text[..16] : text ?? "";
+
     // A field shows whole minutes; a moment that was filled in and left alone is sent as it is, or it would lie before itself.
     private readonly Dictionary<string, (string Shown, DateTimeOffset Exact)> filled = [];
 

@@ -53,7 +53,7 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
         await SendsOff(number, form);
     }
 
-    /// <summary>Opens the order and tries an action; says the refusal that stands where the button is.</summary>
+    /// <summary>Opens the order and tries an action; says what stands at the fields and where the button is.</summary>
     public async Task<string> IsRefused(string number, string action, object says)
     {
         var form = await Asked(number, action);
@@ -61,7 +61,7 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
         await hand.Press(form.Locator("button[type=submit]"));
         var refusal = form.Locator(".refusal");
         await Assertions.Expect(refusal).ToBeVisibleAsync();
-        return await refusal.InnerTextAsync();
+        return string.Join(" ", await form.Locator("[role=alert]").AllInnerTextsAsync());
     }
 
     /// <summary>Mends what was refused, in the form as it stands, and signs it.</summary>
@@ -107,7 +107,7 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
         {
             var client = await mill.Client(name);
             var fitting = await client.Fitting(number);
-            if (fitting.Points.FirstOrDefault(p => p.ReleasedAt is null)?.Point is not { } point)
+            if (fitting.Points.FirstOrDefault(p => p.ReleasedAt is null) is not { Point: var point } state)
                 return;
             await Asked(number, "release-hold-point");
             await Assertions.Expect(page.Locator(".step .title")).ToHaveTextAsync(point.Title);
@@ -147,7 +147,7 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
             if (point.Evidence.Contains(Evidence.CureLog))
                 await LetsSet(number);
             var form = page.Locator("section[aria-label=Sign] form");
-            await Fills(form, Read(point, await mill.Design(number), witness));
+            await Fills(form, Read(point, await mill.Design(number), state.AsksWitness ? witness : null));
             await SendsOff(number, form);
         }
     }
@@ -209,7 +209,7 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
                     says["instrument"] = "HT-0009";
                     break;
             }
-        if (witness is { } who && point.Kind == HoldKind.Witness)
+        if (witness is { } who)
             says["witness"] = Json(new { person = who, came = true });
         return says;
     }

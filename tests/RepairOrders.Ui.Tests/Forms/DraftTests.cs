@@ -97,4 +97,11 @@ public sealed class DraftTests
         draft["on"].ShouldBe("2026-03-02");
         draft["hot"].ShouldBe("true");
     }
+
+    [Theory]
+    [InlineData("2026-12-03T18:15:00", "2026-12-03T18:15")]
+    [InlineData("2026-12-03T18:15", "2026-12-03T18:15")]
+    [InlineData("", "")]
+    public void A_moment_is_kept_as_its_field_shows_it(string told, string kept) =>
+        Draft.Heard(FieldKind.Moment, told).ShouldBe(kept);
 }
