@@ -15,7 +15,7 @@ public sealed class NightPinhole(Service service)
     public async Task Fitted_within_three_hours_and_the_debt_paid_next_day(bool inOne, int width)
     {
         await using var mill = await CaseMill.Open(service, inOne, width);
-        var entry = await Listed(mill);
+        var entry = await Listed(await mill.Client("ines"), await mill.Client("pavel"));
         var raised = mill.Clock.Now;
         var tove = await mill.Person("tove");
         var number = await tove.Raises(
@@ -189,7 +189,7 @@ public sealed class NightPinhole(Service service)
         };
 
     /// <summary>One entry, signed by two engineers; its bands and putty lie in the locker.</summary>
-    private static async Task<Guid> Listed(CaseMill mill)
+    internal static async Task<Guid> Listed(RepairOrdersClient ines, RepairOrdersClient pavel)
     {
         HoldPointView Point(string code, string title, string? after, params Evidence[] evidence) =>
             new(
@@ -201,7 +201,7 @@ public sealed class NightPinhole(Service service)
                 after is null ? [] : [after],
                 "common practice, no source"
             );
-        var entry = await (await mill.Client("ines")).ListEmergencyMethod(
+        var entry = await ines.ListEmergencyMethod(
             new(
                 "mill",
                 "Night patch, water",
@@ -227,7 +227,7 @@ public sealed class NightPinhole(Service service)
                 "calculation EM-1"
             )
         );
-        await (await mill.Client("pavel")).SignEmergencyMethod(entry.Id);
+        await pavel.SignEmergencyMethod(entry.Id);
         return entry.Id;
     }
 }
