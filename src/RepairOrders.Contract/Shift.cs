@@ -2,7 +2,7 @@ namespace RepairOrders.Contract;
 
 /// <summary>What one shift hands to the next: the fits under way and what operations hold live lines to.</summary>
 /// <param name="Fits">Jobs between issue and proof, those that may not go on first.</param>
-/// <param name="Limits">Interim limits in force, by line; none where they were not asked for.</param>
+/// <param name="Limits">Interim limits in force, the first to end first; none where they were not asked for.</param>
 /// <param name="Cut">There is more than was looked at.</param>
 /// <param name="ReadAt">When this was read.</param>
 public sealed record ShiftView(

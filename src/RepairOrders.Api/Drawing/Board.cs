@@ -92,7 +92,8 @@ internal sealed class Board
             Arrow(new(x, top), 0);
             Arrow(new(x, bottom), 180);
         }
-        Text(x + 1.2, (top + bottom) / 2 + 1.1, text, ink: Pen.Dimension);
+        // Along the line, to be read from the right, and clear of an axis that runs there.
+        Text(x - 0.9, (top + bottom) / 2, text, Align.Middle, ink: Pen.Dimension, clear: true, turn: -90);
     }
 
     /// <summary>An angle with an arrow at each end; the text stands at its middle, outside.</summary>

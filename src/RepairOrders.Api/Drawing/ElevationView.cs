@@ -259,5 +259,17 @@ internal sealed class ElevationView(Board board, Subject s, Fit fit, Spot centre
             var side = size.Above ? -1 : 1;
             board.Across(X(size.From), X(size.To), centre.Y + side * Out(size), centre.Y + side * Outermost, size.Text);
         }
+        foreach (var size in fit.Round)
+            Bent(size);
+    }
+
+    // A length round the pipe is told where both its ends are seen.
+    private void Bent(RoundSize size)
+    {
+        var over = Radius(fit.Pieces.Max(p => p.Outer));
+        var (top, bottom) = (over * Math.Sin(size.From * Math.PI / 180), over * Math.Sin(size.To * Math.PI / 180));
+        var seen = size is { From: > -90, To: < 90 } && Math.Max(-top, bottom) <= Edge(0);
+        if (size.Arc is { } arc && seen)
+            board.Upright(centre.Y + top, centre.Y + bottom, X(fit.Reach) + 4.5, X(fit.Reach), arc);
     }
 }

@@ -14,6 +14,7 @@ internal static class OrderPicture
     private const double Stub = 9;
     private const double CutWidth = 118;
     private const double CutStack = 17;
+    private const double NoteWidth = 91;
 
     public static Picture Of(Subject s)
     {
@@ -41,7 +42,7 @@ internal static class OrderPicture
         var square = new ElevationView(new Board(), s, fit, default, view, half);
         return (
             Math.Max(round.Outermost + (fit.Round.Count > 0 ? 8 : 4), square.Reach(above: true)),
-            Math.Max(round.Outermost + 9, square.Reach(above: false))
+            Math.Max(round.Foot + 2, square.Reach(above: false))
         );
     }
 
@@ -134,11 +135,22 @@ internal static class OrderPicture
             notes.Add(Say($"The design gives no sizes of the {s.Design.Name} to draw by."));
         if (s.Defect is null)
             notes.Add("The defect has not been measured.");
-        // Two columns, read down.
-        var rows = (notes.Count + 1) / 2;
-        for (var i = 0; i < notes.Count; i++)
-            board.Text(i < rows ? 0 : 95, top + 4.6 * (i % rows) + 3, "– " + notes[i]);
-        return top + 4.6 * rows + 2;
+        // Two columns, read down; no note is torn between them.
+        var lines = notes.ConvertAll(n => TextWidth.Wrap("– " + n, TextSize, NoteWidth));
+        var half = (lines.Sum(l => l.Count) + 1) / 2;
+        var (left, right) = (0, 0);
+        foreach (var note in lines)
+        {
+            var second = left >= half;
+            for (var i = 0; i < note.Count; i++)
+                board.Text(
+                    (second ? NoteWidth + 4 : 0) + (i == 0 ? 0 : 2.2),
+                    top + 4.6 * ((second ? right : left) + i) + 3,
+                    note[i]
+                );
+            (left, right) = second ? (left, right + note.Count) : (left + note.Count, right);
+        }
+        return top + 4.6 * Math.Max(left, right) + 2;
     }
 
     private static string Title(Subject s)

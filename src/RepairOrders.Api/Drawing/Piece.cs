@@ -70,8 +70,8 @@ internal enum FastenerKind
 /// <summary>A length along the pipe with its text; row 0 is nearest to the repair.</summary>
 internal sealed record AlongSize(double From, double To, string Text, int Row, bool Above);
 
-/// <summary>An angle round the pipe with its text, degrees clockwise from the defect.</summary>
-internal sealed record RoundSize(double From, double To, string Text);
+/// <summary>An angle round the pipe with its text, degrees clockwise from the defect; and the length along it, if it is cut to one.</summary>
+internal sealed record RoundSize(double From, double To, string Text, string? Arc = null);
 
 /// <summary>All that a method puts on the pipe.</summary>
 /// <param name="Pieces">Bodies, from the pipe outwards.</param>

@@ -31,6 +31,11 @@ internal sealed class SectionView(Board board, Subject s, Fit fit, Spot centre, 
             .Append(Radius(fit.Pieces.Select(p => p.Outer).Append(0).Max()))
             .Max();
 
+    /// <summary>How far below the axis the diameter is dimensioned: below an angle that is told there, mm of paper.</summary>
+    public double Foot => Math.Max(Outermost, s.Radius * scale) + (fit.Round.Any(ToldBelow) ? 13.5 : 7);
+
+    private bool ToldBelow(RoundSize size) => Math.Abs((s.Clock + (size.From + size.To) / 2) % 360 - 180) < 35;
+
     public void Draw()
     {
         Wall();
@@ -45,7 +50,7 @@ internal sealed class SectionView(Board board, Subject s, Fit fit, Spot centre, 
         board.Across(
             centre.X - s.Radius * scale,
             centre.X + s.Radius * scale,
-            centre.Y + Math.Max(Outermost, s.Radius * scale) + 7,
+            centre.Y + Foot,
             centre.Y,
             Say($"Ø {Number(s.Outside)}")
         );

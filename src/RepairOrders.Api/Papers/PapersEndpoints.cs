@@ -60,20 +60,14 @@ internal static class PapersEndpoints
         Person by,
         RepairStore store,
         TimeProvider clock,
+        [AsParameters] AskedRegister asked,
         CancellationToken stop,
-        string? search = null,
-        string? site = null,
-        string[]? stage = null,
-        [AllowedValues("A", "B", "C", "D", null)] string? @class = null,
-        string? flag = null,
-        string? sort = null,
-        bool live = false,
         [AllowedValues("a4", "letter")] string size = "a4"
     )
     {
-        if (site is not null && !by.MaySee(site))
-            throw new NotHere($"There is no site {site}, or it is not one of yours.");
-        var filter = RegisterEndpoints.Filter(search, site, stage, @class, flag, sort, live);
+        if (asked.Site is not null && !by.MaySee(asked.Site))
+            throw new NotHere($"There is no site {asked.Site}, or it is not one of yours.");
+        var filter = asked.Filter();
         var at = clock.Now();
         List<RegisterRow> rows = [];
         await foreach (var row in RegisterQuery.All(store, filter, by, at, stop))
@@ -82,16 +76,16 @@ internal static class PapersEndpoints
             if (rows.Count == RegisterExtract.MostRows)
                 break;
         }
-        string?[] asked =
+        string?[] words =
         [
-            site is null ? null : $"site {site}",
-            search is null ? null : $"\"{search}\"",
-            @class is null ? null : $"class {@class}",
-            flag,
-            .. stage ?? [],
-            live ? "not at an end" : null,
+            asked.Site is null ? null : $"site {asked.Site}",
+            asked.Search is null ? null : $"\"{asked.Search}\"",
+            asked.Class is null ? null : $"class {asked.Class}",
+            asked.Flag,
+            .. asked.Stage ?? [],
+            asked.Live ? "not at an end" : null,
         ];
-        var heading = asked.Any(a => a is not null) ? string.Join(", ", asked.OfType<string>()) : "all you may see";
+        var heading = words.Any(w => w is not null) ? string.Join(", ", words.OfType<string>()) : "all you may see";
         return TypedResults.Bytes(
             RegisterExtract.Of(rows, heading, $"{at:yyyy-MM-dd HH:mm} UTC", Size(size)),
             "application/pdf"

@@ -33,28 +33,12 @@ internal static class RegisterEndpoints
         Person by,
         RepairStore store,
         TimeProvider clock,
+        [AsParameters] AskedRegister asked,
         CancellationToken stop,
-        string? search = null,
-        string? site = null,
-        string[]? stage = null,
-        [AllowedValues("A", "B", "C", "D", null)] string? @class = null,
-        string? flag = null,
-        string? sort = null,
-        bool live = false,
         string? after = null,
         [Range(1, MostRows)] int limit = 50,
         bool count = false
-    ) =>
-        RegisterQuery.Read(
-            store,
-            Filter(search, site, stage, @class, flag, sort, live),
-            after,
-            limit,
-            count,
-            by,
-            clock.Now(),
-            stop
-        );
+    ) => RegisterQuery.Read(store, asked.Filter(), after, limit, count, by, clock.Now(), stop);
 
     private static Task<WaitingView> Waiting(
         Person by,
@@ -75,18 +59,12 @@ internal static class RegisterEndpoints
         Person by,
         RepairStore store,
         TimeProvider clock,
-        CancellationToken stop,
-        string? search = null,
-        string? site = null,
-        string[]? stage = null,
-        [AllowedValues("A", "B", "C", "D", null)] string? @class = null,
-        string? flag = null,
-        string? sort = null,
-        bool live = false
+        [AsParameters] AskedRegister asked,
+        CancellationToken stop
     )
     {
         var at = clock.Now();
-        var filter = Filter(search, site, stage, @class, flag, sort, live);
+        var filter = asked.Filter();
         // A filter that cannot be read is refused before the first line is out.
         _ = store.Orders.Asked(store, filter, by, at);
         return TypedResults.Stream(
@@ -95,32 +73,4 @@ internal static class RegisterEndpoints
             $"register-{at:yyyy-MM-dd}.csv"
         );
     }
-
-    internal static RegisterFilter Filter(
-        string? search,
-        string? site,
-        string[]? stage,
-        string? riskClass,
-        string? flag,
-        string? sort,
-        bool live
-    ) =>
-        new(
-            search,
-            site,
-            [.. (stage ?? []).Select(s => Word<Stage>("stage", s))],
-            riskClass is null ? null : Word<RiskClass>("class", riskClass),
-            flag,
-            sort is null ? RegisterSort.Newest : Word<RegisterSort>("sort", sort),
-            live
-        );
-
-    private static T Word<T>(string field, string given)
-        where T : struct, Enum =>
-        Enum.TryParse<T>(given, ignoreCase: true, out var word)
-            ? word
-            : throw new MalformedAsk(
-                field,
-                $"{field} is \"{given}\"; allowed is one of {string.Join(", ", Enum.GetNames<T>().Select(System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName))}."
-            );
 }

@@ -28,7 +28,7 @@ internal static class ShiftQuery
         var held = limits ? await Held(open.Where(o => o.Columns.Live), store, stop) : [];
         return new(
             [.. fits.Take(Most).Select(o => Fit(o, at)).OfType<FitUnderWay>().OrderByDescending(f => f.Tone)],
-            [.. held.Take(Most).Select(Limit).OfType<LimitInForce>().OrderBy(l => l.Line, StringComparer.Ordinal)],
+            [.. held.Take(Most).Select(Limit).OfType<LimitInForce>()],
             fits.Count > Most || held.Count > Most,
             at
         );

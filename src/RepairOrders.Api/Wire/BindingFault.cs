@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.RegularExpressions;
 
 namespace RepairOrders.Api.Wire;
@@ -8,10 +9,14 @@ internal static partial class BindingFault
     public static IReadOnlyDictionary<string, string[]> Read(BadHttpRequestException fault)
     {
         if (Unread().Match(fault.Message) is { Success: true } unread)
+        {
+            // Of several parameters taken as one record the framework names the property.
+            var field = JsonNamingPolicy.CamelCase.ConvertName(unread.Groups[2].Value);
             return One(
-                unread.Groups[2].Value,
-                $"{unread.Groups[2].Value} is \"{unread.Groups[3].Value}\"; allowed is {Allowed(unread.Groups[1].Value)}."
+                field,
+                $"{field} is \"{unread.Groups[3].Value}\"; allowed is {Allowed(unread.Groups[1].Value)}."
             );
+        }
         if (Missing().Match(fault.Message) is { Success: true } missing)
             return missing.Groups[2].Value == "body"
                 ? One("body", "The body is missing.")

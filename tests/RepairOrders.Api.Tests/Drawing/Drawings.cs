@@ -24,10 +24,55 @@ public sealed class Drawings
     [MemberData(nameof(Subjects.All), MemberType = typeof(Subjects))]
     public void No_two_texts_lie_on_each_other(int dn, string method)
     {
-        var texts = Pictures.Boxes(OrderPicture.Of(Subjects.Of(dn, method))).Where(b => b.What.Length > 0).ToList();
-        for (var i = 0; i < texts.Count; i++)
-        for (var k = i + 1; k < texts.Count; k++)
-            texts[i].Box.Overlaps(texts[k].Box).ShouldBeFalse($"\"{texts[i].What}\" and \"{texts[k].What}\"");
+        var sized = Subjects.Of(dn, method);
+        Keeps("as it is", sized);
+        foreach (var hours in new[] { 12.0, 3, 5.5, 6, 6.7, 9 })
+            Keeps(Board.Say($"{hours} o'clock"), sized with { Defect = sized.Defect! with { ClockHours = hours } });
+        var entered = sized.Design! with { Entered = true, CalculationReference = "sheet 12 of the pump house" };
+        Keeps("entered", sized with { Design = entered });
+
+        static void Keeps(string what, Subject subject)
+        {
+            var picture = OrderPicture.Of(subject);
+            Pictures.Show(picture, $"{subject.Design!.Method}-{subject.Number}, {what}");
+            var texts = Pictures.Boxes(picture).Where(b => b.What.Length > 0).ToList();
+            for (var i = 0; i < texts.Count; i++)
+            for (var k = i + 1; k < texts.Count; k++)
+                texts[i]
+                    .Box.Overlaps(texts[k].Box)
+                    .ShouldBeFalse($"{what}: \"{texts[i].What}\" and \"{texts[k].What}\"");
+        }
+    }
+
+    [Fact]
+    public void The_width_of_a_patch_is_told_between_arrows_where_both_its_edges_are_seen()
+    {
+        var picture = OrderPicture.Of(Subjects.Of(150, "welded-patch"));
+        var told = picture.Marks.OfType<Label>().Single(l => l.Text == "50 round");
+        var line = picture
+            .Marks.OfType<Shape>()
+            .Where(s => s.Pen == Pen.Dimension)
+            .Select(Pictures.Box)
+            .Single(b => Math.Abs(b.Left - (told.X + 0.9)) < 0.01 && b.Right - b.Left < 0.01);
+        var patch = Pictures.Box(
+            picture.Marks.OfType<Shape>().Last(s => s.Part == "patch" && Pictures.Box(s).Left > 82)
+        );
+        line.Top.ShouldBe(patch.Top, 1e-6);
+        line.Bottom.ShouldBe(patch.Bottom, 1e-6);
+    }
+
+    [Fact]
+    public void A_patch_that_goes_out_of_sight_is_told_by_its_angle_alone()
+    {
+        var small = Subjects.Of(50, "welded-patch");
+        var wide = small with
+        {
+            Design = small.Design! with { Dimensions = [.. small.Design.Dimensions.Select(Wide)] },
+        };
+        Texts(OrderPicture.Of(wide)).ShouldNotContain(t => t.EndsWith(" round", StringComparison.Ordinal));
+
+        static Contract.DimensionView Wide(Contract.DimensionView d) =>
+            d.Code == "patchWidthMm" ? d with { Value = 120 } : d;
     }
 
     [Fact]
@@ -46,7 +91,8 @@ public sealed class Drawings
         var picture = OrderPicture.Of(entered);
         Pictures.Show(picture, "entered");
         var texts = Texts(picture);
-        texts.ShouldContain("– Entered design, calculation calc 12 <b>&: drawn as far as its sizes tell.");
+        string.Join(' ', texts)
+            .ShouldContain("– Entered design, calculation calc 12 <b>&: drawn as far as its sizes tell.");
         texts.ShouldContain("clamp 141");
         texts.ShouldNotContain(t => t.StartsWith("between seals", StringComparison.Ordinal));
         picture.Svg().ShouldContain("calc 12 &lt;b&gt;&amp;:");

@@ -28,7 +28,9 @@ internal static class WeldedPatchFit
             ],
             [],
             [new(-half, half, Say($"patch {Number(length)}"), 1, true)],
-            angle < 175 ? [new(-angle, angle, Say($"{2 * angle:0}°"))] : [],
+            angle < 175
+                ? [new(-angle, angle, Say($"{2 * angle:0}°"), Say($"{Number(s["patchWidthMm"] ?? length)} round"))]
+                : [],
             [
                 Say(
                     $"patch {Number(length)} × {Number(s["patchWidthMm"] ?? length)} round the pipe, {Number(thick)} thick"
