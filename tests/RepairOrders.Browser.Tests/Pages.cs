@@ -25,12 +25,12 @@ internal static class Pages
             await Assertions.Expect(page.GetByText(waiting)).ToHaveCountAsync(0);
     }
 
-    /// <summary>What axe finds wrong on the page as it stands.</summary>
-    public static async Task<IEnumerable<string>> Axe(this IPage page)
+    /// <summary>What axe finds wrong on the page as it stands, or on a part of it.</summary>
+    public static async Task<IEnumerable<string>> Axe(this IPage page, string? part = null)
     {
         // The interactive head takes over some milliseconds after the prerendered one.
         await Assertions.Expect(page).ToHaveTitleAsync(new Regex("Repair orders"));
-        var result = await page.RunAxe();
+        var result = part is null ? await page.RunAxe() : await page.Locator(part).RunAxe();
         return result.Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
     }
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace RepairOrders.Browser.Tests;
@@ -32,6 +33,26 @@ public sealed class WhatIf(Service service)
         await Assertions.Expect(line).ToContainTextAsync("Holds");
         await line.ClickAsync();
         await Assertions.Expect(Status(page)).ToBeInViewportAsync(new() { Ratio = 1 });
+    }
+
+    [Fact]
+    public async Task Values_taken_into_an_order_wait_in_its_form_until_they_are_put_there()
+    {
+        var number = await AnOrder.Requested(service);
+        var ines = await service.Client("ines");
+        await AnOrder.Assess(ines, number);
+        await AnOrder.Choose(ines, number);
+        var page = await Opened("ines", "/what-if/banded-patch");
+        await page.Locator("summary:has-text('that have a default')").ClickAsync();
+        var thickness = page.GetByLabel("Plate thickness", new() { Exact = false });
+        await thickness.FillAsync("0.7 mm");
+        await page.ClickAsync("text=Choose an order");
+        await page.SelectOptionAsync("section.take select", number);
+        await page.ClickAsync("text=Take the values there");
+        await page.WaitForURLAsync($"**/orders/{number}");
+        await page.ClickAsync("text=Put it back");
+        await Assertions.Expect(page.Locator("#f-values-plateThicknessMm")).ToHaveValueAsync(new Regex(@"^0\.7\b"));
+        (await ines.Order(number)).Title.Stage.ShouldBe(Contract.Stage.Chosen, "nothing is signed by taking it along");
     }
 
     private async Task<IPage> Opened(string who, string path, int width = 1440)

@@ -50,4 +50,26 @@ internal sealed record StepContext(OrderSheet Sheet, OrderDesk Desk)
         where T : class => Last(kind)?.Read<T>();
 
     public IEnumerable<RecordView> All(string kind) => Sheet.Records.Where(r => r.Kind == kind && r.SetAsideAt is null);
+
+    /// <summary>
+    /// The same with the version to send. A photograph taken in a form is a record of its own and moves the order's version; while
+    /// nothing else was signed since the form was opened, what its reader saw still holds.
+    /// </summary>
+    public async Task<StepContext> Latest()
+    {
+        var api = await Desk.Client();
+        if ((await api.OrderVersion(Number)).Version == Sheet.Version)
+            return this;
+        var now = await api.Order(Number);
+        return SameButPhotographs(Sheet, now) ? this with { Sheet = Sheet with { Version = now.Version } } : this;
+    }
+
+    /// <summary>Whether two readings of an order differ by photographs at most.</summary>
+    public static bool SameButPhotographs(OrderSheet seen, OrderSheet now) =>
+        seen.Title.Stage == now.Title.Stage
+        && seen.Fingerprint == now.Fingerprint
+        && Signed(seen).SequenceEqual(Signed(now));
+
+    private static IEnumerable<(Guid, DateTimeOffset?)> Signed(OrderSheet sheet) =>
+        sheet.Records.Where(r => r.Kind != "photo").Select(r => (r.Id, r.SetAsideAt));
 }

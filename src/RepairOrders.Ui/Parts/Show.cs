@@ -15,6 +15,9 @@ internal static class Show
             ? value.ToString("0", CultureInfo.InvariantCulture)
             : value.ToString("G4", CultureInfo.InvariantCulture);
 
+    /// <summary>A figure with its unit; a count has none.</summary>
+    public static string Figure(double value, string unit) => unit == "-" ? Figure(value) : $"{Figure(value)} {unit}";
+
     /// <summary>A moment on the clock of the site, or of whoever reads.</summary>
     public static string Moment(DateTimeOffset at, TimeZoneInfo? zone) =>
         In(at, zone).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);

@@ -34,34 +34,7 @@ internal static class CaseSteps
             "issue-material",
             new { receiver = crew[0], hazardSheetsGiven = true }
         );
-        await olaf.Signs(
-            number,
-            "ready-order",
-            new
-            {
-                permit = "PTW 881",
-                permitKind = PermitKind.Hot,
-                permitUntil = LaterClock.Typed(mill.Clock.Now.AddDays(3)),
-                isolation = new
-                {
-                    certificate = "IC 204",
-                    points = "V-22 lock 14, V-23 lock 15",
-                    provedDeadHow = "vent opened at the low point, drain runs dry",
-                    provedDeadBy = "Olaf Brekke",
-                    provedDeadWith = "Tove Aune",
-                    reading = "0",
-                },
-                gasTest = new
-                {
-                    by = "Olaf Brekke",
-                    lowerExplosivePercent = "0",
-                    oxygenPercent = "20.9",
-                    withinPermit = true,
-                },
-                fitters = crew,
-                talkSignedBy = crew,
-            }
-        );
+        await olaf.Signs(number, "ready-order", await Isolated(mill, ReadinessFor.Fit));
         await tove.Fits(number, await mill.IdOf("pavel"));
         await tove.Signs(
             number,
@@ -92,5 +65,36 @@ internal static class CaseSteps
             new { operatorsTold = "day shift, by the board", isolationsRemoved = true }
         );
         await olaf.Sees(number, "In service");
+    }
+
+    /// <summary>A permit of three days on the isolated line, for Tove and Anton.</summary>
+    public static async Task<object> Isolated(CaseMill mill, ReadinessFor what)
+    {
+        Guid[] crew = [await mill.IdOf("tove"), await mill.IdOf("anton")];
+        return new
+        {
+            @for = what,
+            permit = "PTW 881",
+            permitKind = PermitKind.Hot,
+            permitUntil = LaterClock.Typed(mill.Clock.Now.AddDays(3)),
+            isolation = new
+            {
+                certificate = "IC 204",
+                points = "V-22 lock 14, V-23 lock 15",
+                provedDeadHow = "vent opened at the low point, drain runs dry",
+                provedDeadBy = "Olaf Brekke",
+                provedDeadWith = "Tove Aune",
+                reading = "0",
+            },
+            gasTest = new
+            {
+                by = "Olaf Brekke",
+                lowerExplosivePercent = "0",
+                oxygenPercent = "20.9",
+                withinPermit = true,
+            },
+            fitters = crew,
+            talkSignedBy = crew,
+        };
     }
 }

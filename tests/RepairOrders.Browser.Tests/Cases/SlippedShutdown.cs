@@ -98,6 +98,7 @@ public sealed class SlippedShutdown(Service service)
         (await mara.MayNot(number, "ask-extension")).ShouldContain("Class B allows 2");
         mill.Clock.Pass(TimeSpan.FromDays(20));
         await mara.Sees(number, "Past life for");
+        await ComesOff(mill, number, tove, pavel, mara);
         (await (await mill.Client("rune")).Journal(number)).BrokenAt.ShouldBeNull();
     }
 
@@ -222,6 +223,65 @@ public sealed class SlippedShutdown(Service service)
         await ines.Signs(number, "decide-extension", new { grant = true });
         await ines.Sees(number, $"{expected:yyyy-MM-dd}");
         (await mill.Order(number)).Title.EndDate.ShouldBe(expected);
+    }
+
+    /// <summary>With no extension left it comes off: ordered, readied, taken off, looked at, replaced, closed by two.</summary>
+    private static async Task ComesOff(CaseMill mill, string number, Person tove, Person pavel, Person mara)
+    {
+        var olaf = await mill.Person("olaf");
+        await mara.Signs(
+            number,
+            "order-removal",
+            new
+            {
+                why = "no extension is left",
+                by = mill.Clock.Today.AddDays(2),
+                instead = "spool 5120, welded in",
+            }
+        );
+        await olaf.Signs(number, "ready-order", await CaseSteps.Isolated(mill, ReadinessFor.Removal));
+        await tove.Signs(
+            number,
+            "record-removal",
+            new
+            {
+                photo = Person.Picture,
+                condition = "laminate sound, steel beneath as thin as at the last survey",
+                tagBack = true,
+            }
+        );
+        await pavel.Signs(
+            number,
+            "inspect-removal",
+            new { found = "general thinning under the shoe", cause = DefectCause.ExternalCorrosion }
+        );
+        await mara.Signs(
+            number,
+            "record-permanent-fix",
+            new
+            {
+                kind = PermanentFixKind.Replacement,
+                reference = "job 5120",
+                partCertificates = "3.1 no. 88213, pipe",
+                welds = "two butt welds, radiographed, no finding",
+                tests = "water, 18 bar for 30 min, tight",
+                drawings = "isometric 0450 revision C",
+            }
+        );
+        await olaf.Signs(
+            number,
+            "close-order",
+            new
+            {
+                cause = DefectCause.ExternalCorrosion,
+                causeFound = "water stood under the shoe",
+                changeControlClosed = "MOC-3",
+                tagBack = true,
+                lessons = "no shoe without a drain hole",
+            }
+        );
+        await pavel.Signs(number, "countersign-close-out", new { });
+        await pavel.Sees(number, "Closed");
     }
 
     private static object Later(CaseMill mill, Guid? survey, int days) =>

@@ -109,7 +109,7 @@ public sealed partial class EveryPage(Service service)
         {
             await page.Open(subject);
             await page.Locator("section.result > p[role=status] .tone").WaitForAsync();
-            faults.AddRange(await page.Faults(subject));
+            faults.AddRange(await page.Faults(subject, "main"));
         }
         faults.ShouldBeEmpty();
     }

@@ -11,6 +11,7 @@ public sealed class EveryStage(Service service, ITestOutputHelper output)
 {
     private static readonly string[] People = ["tove", "mara", "ines", "olaf", "signe", "pavel", "henrik", "vera"];
     private readonly HashSet<string> seen = [];
+    private readonly HashSet<Stage> stages = [];
     private readonly List<string> faults = [];
 
     [Fact]
@@ -130,7 +131,13 @@ public sealed class EveryStage(Service service, ITestOutputHelper output)
         await Look(number);
         await olaf.CloseOrder(
             number,
-            new(DefectCause.InternalCorrosion, "cut open: pitting under deposits", null, TagBack: true),
+            new(
+                DefectCause.InternalCorrosion,
+                "cut open: pitting under deposits",
+                null,
+                TagBack: true,
+                Lessons: "grind before the plate goes on"
+            ),
             await AnOrder.Version(olaf, number)
         );
         await Look(number);
@@ -156,7 +163,12 @@ public sealed class EveryStage(Service service, ITestOutputHelper output)
                 else
                     await page.EvaluateAsync("() => document.querySelectorAll('.stopbar').forEach(d => d.open = true)");
                 await page.Settled();
-                faults.AddRange(await page.Faults($"{sheet.Title.Stage} {name} {action.Action}"));
+                faults.AddRange(
+                    await page.Faults(
+                        $"{sheet.Title.Stage} {name} {action.Action}",
+                        stages.Add(sheet.Title.Stage) ? null : "#do"
+                    )
+                );
             }
             await page.Context.CloseAsync();
         }

@@ -309,6 +309,7 @@ internal static class CannedOrder
     public static object? Answer(string path) =>
         path switch
         {
+            "version" => new OrderVersion(Sheet().Version),
             "people" => new PeopleView(
                 [
                     new PersonRow(
