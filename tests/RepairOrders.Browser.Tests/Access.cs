@@ -9,8 +9,7 @@ public sealed class Access(Service service)
     [Fact]
     public async Task A_page_asks_for_sign_in_and_leads_back_to_where_one_wanted_to_go()
     {
-        var context = await service.Chromium.NewContextAsync();
-        var page = await context.NewPageAsync();
+        var page = await service.Browser();
         await page.GotoAsync(new Uri(service.Both, "/register").ToString());
         page.Url.ShouldContain("/sign-in?to=%2Fregister");
         await page.FillAsync("#name", "tove");
@@ -26,7 +25,7 @@ public sealed class Access(Service service)
         const string word = "only for the first time";
         await ada.AddPerson(new("gunnar", new("Gunnar Lie", [Role.Reader], ["mill"], [])));
         await ada.SetOneTimePassword("gunnar", new(word));
-        var page = await (await service.Chromium.NewContextAsync()).NewPageAsync();
+        var page = await service.Browser();
         await service.SignInAs(page, service.Both, "gunnar", word);
         await Assertions.Expect(page.Locator("header")).ToContainTextAsync("Gunnar Lie");
         var gunnar = await ada.Person("gunnar");

@@ -8,7 +8,7 @@ public sealed class Nowhere(Service service)
     [Fact]
     public async Task Axe_finds_nothing_before_one_is_signed_in()
     {
-        var page = await (await service.Chromium.NewContextAsync()).NewPageAsync();
+        var page = await service.Browser();
         foreach (var path in new[] { "/sign-in", "/first-administrator", "/first-administrator?token=abc" })
         {
             await page.GotoAsync(new Uri(service.Both, path).ToString());

@@ -1,13 +1,18 @@
+using System.Collections.Concurrent;
+using System.Reflection;
 using Microsoft.Playwright;
 using RepairOrders.Contract;
+using Xunit.v3;
 
 [assembly: AssemblyFixture(typeof(RepairOrders.Browser.Tests.Service))]
+[assembly: RepairOrders.Browser.Tests.ClosesBrowsers]
 
 namespace RepairOrders.Browser.Tests;
 
 /// <summary>A mill for all tests, once as one process, once as API and screens apart, and a real Chromium.</summary>
 public sealed class Service : IAsyncLifetime
 {
+    private static readonly ConcurrentDictionary<string, ConcurrentBag<IBrowserContext>> Open = [];
     private Mill mill = null!;
     private IPlaywright playwright = null!;
 
@@ -64,9 +69,18 @@ public sealed class Service : IAsyncLifetime
                 ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             }
         );
+        Open.GetOrAdd(TestContext.Current.Test!.UniqueID, _ => []).Add(context);
         // A busy machine is slow, not wrong.
         context.SetDefaultTimeout(60_000);
         return await context.NewPageAsync();
+    }
+
+    /// <summary>Closes what a test has opened: a page left open asks its service again and again, even when that is gone.</summary>
+    internal static void Close(string test)
+    {
+        if (Open.TryRemove(test, out var contexts))
+            foreach (var context in contexts)
+                _ = context.CloseAsync();
     }
 
     /// <summary>A person's own browser context, signed in.</summary>
@@ -97,4 +111,11 @@ public sealed class Service : IAsyncLifetime
     public Task<(Uri Address, Func<Task> Restart)> OwnProcess() => mill.OwnProcess();
 
     public string PasswordOf(string name) => mill.PasswordOf(name);
+}
+
+/// <summary>Closes the browsers of each test when it ends.</summary>
+[AttributeUsage(AttributeTargets.Assembly)]
+public sealed class ClosesBrowsersAttribute : BeforeAfterTestAttribute
+{
+    public override void After(MethodInfo methodUnderTest, IXunitTest test) => Service.Close(test.UniqueID);
 }

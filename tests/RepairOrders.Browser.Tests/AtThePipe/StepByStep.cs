@@ -26,7 +26,8 @@ public sealed class StepByStep(Service service)
         await Assertions.Expect(page.Locator(".at")).ToContainTextAsync("Step 1 of 13");
         var cookie = (await context.CookiesAsync()).Single(c => c.Name == "RepairOrders");
         var hours = (DateTimeOffset.FromUnixTimeSeconds((long)cookie.Expires) - DateTimeOffset.UtcNow).TotalHours;
-        hours.ShouldBeInRange(11.5, 12.01, "once a shift");
+        // The browser moves the end by as much as the answer's own date lags behind, on a busy machine up to a minute.
+        hours.ShouldBeInRange(11.5, 12.1, "once a shift");
     }
 
     [Fact]

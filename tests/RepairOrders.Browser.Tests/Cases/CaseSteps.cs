@@ -5,6 +5,31 @@ namespace RepairOrders.Browser.Tests.Cases;
 /// <summary>What the cases have in common: from the request to the approval, and from the approval into service.</summary>
 internal static class CaseSteps
 {
+    /// <summary>A pinhole, sound metal beside it; one wall is read in inches.</summary>
+    public static readonly object Pinhole = new
+    {
+        readings = new[]
+        {
+            new
+            {
+                where = ReadingPlace.Beside,
+                spot = "3 o'clock",
+                wall = "6.4",
+                instrument = "UT-0417",
+            },
+            new
+            {
+                where = ReadingPlace.Beside,
+                spot = "5 o'clock",
+                wall = "0.26 in",
+                instrument = "UT-0417",
+            },
+        },
+        defect = AnOrder.Pinhole,
+        consequences = AnOrder.FewPeople,
+        qualityFactor = "1",
+    };
+
     /// <summary>Approved with the method, by Mara and Pavel, and by Henrik where it is of class A.</summary>
     public static async Task Planned(
         this CaseMill mill,

@@ -16,30 +16,6 @@ public sealed class FireMainClamp(Service service)
         "the main pulses when the pumps start"
     );
 
-    private static readonly object Pinhole = new
-    {
-        readings = new[]
-        {
-            new
-            {
-                where = ReadingPlace.Beside,
-                spot = "3 o'clock",
-                wall = "6.4",
-                instrument = "UT-0417",
-            },
-            new
-            {
-                where = ReadingPlace.Beside,
-                spot = "5 o'clock",
-                wall = "6.6",
-                instrument = "UT-0417",
-            },
-        },
-        defect = AnOrder.Pinhole,
-        consequences = AnOrder.FewPeople,
-        qualityFactor = "1",
-    };
-
     [Theory]
     [InlineData(true, 1440)]
     [InlineData(false, 390)]
@@ -62,7 +38,7 @@ public sealed class FireMainClamp(Service service)
                 whyNotPermanent = "the main stands by for the whole mill until the January stop",
             }
         );
-        await mill.Planned(number, Pinhole, Clamp, await Sizing(mill));
+        await mill.Planned(number, CaseSteps.Pinhole, Clamp, await Sizing(mill));
         await mill.IntoService(number, "9");
         var first = (await mill.Order(number)).Title;
         var cap = mill.Clock.Today.AddDays(CapDays(first.SignedClass!.Value));
@@ -109,7 +85,7 @@ public sealed class FireMainClamp(Service service)
         await olaf.Sees(number, "Made safe", "Leaking for");
 
         var ines = await mill.Person("ines");
-        await ines.Signs(number, "record-assessment", Pinhole);
+        await ines.Signs(number, "record-assessment", CaseSteps.Pinhole);
         await ines.Sees(number, "round 2");
         (await ines.MayNotChoose(number, "bolted-clamp")).ShouldContain("second engineer", Case.Insensitive);
         var pavel = await mill.Person("pavel");

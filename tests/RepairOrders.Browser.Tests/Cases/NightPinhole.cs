@@ -106,7 +106,7 @@ public sealed class NightPinhole(Service service)
         var ines = await mill.Person("ines");
         foreach (var giver in new[] { ines, olaf })
             await giver.Signs(number, "confirm-consent", new { given = true });
-        await ines.Signs(number, "record-assessment", Pinhole);
+        await ines.Signs(number, "record-assessment", CaseSteps.Pinhole);
         await ines.Chooses(
             number,
             "banded-patch",
@@ -146,30 +146,6 @@ public sealed class NightPinhole(Service service)
         await Assertions.Expect(ines.Page.GetByText("Approval owed")).ToHaveCountAsync(0);
         (await (await mill.Client("rune")).Journal(number)).BrokenAt.ShouldBeNull();
     }
-
-    private static readonly object Pinhole = new
-    {
-        readings = new[]
-        {
-            new
-            {
-                where = ReadingPlace.Beside,
-                spot = "3 o'clock",
-                wall = "6.4",
-                instrument = "UT-0417",
-            },
-            new
-            {
-                where = ReadingPlace.Beside,
-                spot = "5 o'clock",
-                wall = "0.26 in",
-                instrument = "UT-0417",
-            },
-        },
-        defect = AnOrder.Pinhole,
-        consequences = AnOrder.FewPeople,
-        qualityFactor = "1",
-    };
 
     private static async Task<object> Live(CaseMill mill) =>
         new

@@ -31,6 +31,8 @@ internal static class Looks
             await Picture(page, where);
             faults.AddRange((await page.Axe(part)).Select(fault => $"{where}: {fault}"));
             faults.AddRange(await Edges(page, where));
+            if (await page.EvaluateAsync<int>("() => document.getAnimations().length") is > 0 and var moving)
+                faults.Add($"{where}: {moving} things move for somebody who asked for none");
         }
         // What 200 % of zoom leaves of a desk, and 400 % of it.
         foreach (var width in new[] { 720, 320 })
