@@ -7,14 +7,15 @@ using RepairOrders.Ui.Parts;
 
 namespace RepairOrders.Ui.Orders;
 
-/// <summary>One field of a signed record as a person reads it: a text, a list, a table or a part with fields of its own.</summary>
+/// <summary>One field of a signed record as a person reads it: a text, a list, a table, findings, or a part with fields of its own.</summary>
 public sealed record Readable(
     string Label,
     string? Hint,
     string? Text = null,
     IReadOnlyList<string>? Lines = null,
     IReadOnlyList<IReadOnlyList<Readable>>? Rows = null,
-    IReadOnlyList<Readable>? Inside = null
+    IReadOnlyList<Readable>? Inside = null,
+    IReadOnlyList<FindingView>? Findings = null
 )
 {
     // Machine words, and what the row says already: of no use to a reader.
@@ -68,6 +69,12 @@ public sealed record Readable(
                 return inside.Count == 0 ? null : new(label, hint, Inside: inside);
             case JsonValueKind.Array when value.GetArrayLength() == 0:
                 return null;
+            case JsonValueKind.Array when type is not null && FieldPlan.ElementOf(type) == typeof(FindingView):
+                return new(
+                    label,
+                    hint,
+                    Findings: value.Deserialize<IReadOnlyList<FindingView>>(RepairOrdersClient.Json)
+                );
             case JsonValueKind.Array when value[0].ValueKind == JsonValueKind.Object && Measured(value[0]) is null:
                 var element = type is null ? null : FieldPlan.ElementOf(type);
                 return new(label, hint, Rows: [.. value.EnumerateArray().Select(v => Of(v, element, names, zone))]);

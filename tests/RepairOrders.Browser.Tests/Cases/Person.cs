@@ -69,6 +69,8 @@ internal sealed class Person(CaseMill mill, string name, IPage page, Hand hand)
     {
         var form = page.Locator("#do form.ask").Last;
         await Fills(form, says);
+        // What was refused is no longer what stands there, and the form says so.
+        await Assertions.Expect(form.Locator("[role=alert]")).ToHaveCountAsync(0);
         await SendsOff(number, form);
     }
 

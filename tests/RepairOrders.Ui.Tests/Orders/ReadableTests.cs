@@ -33,6 +33,13 @@ public sealed class ReadableTests
         Of("visit").Single(f => f.Label == "Rate").Text.ShouldBe("0.1 mm/y");
 
     [Fact]
+    public void Findings_stand_with_their_tone_and_source_and_not_as_codes() =>
+        Of("design")
+            .Single(f => f.Label == "Method")
+            .Inside!.Single(f => f.Label == "Findings")
+            .Findings!.ShouldContain(f => f.Words == "DN 150 is inside 25 to 600");
+
+    [Fact]
     public void A_person_is_named_and_an_unknown_identity_is_left_out()
     {
         Of("hand-over", new() { [CannedOrder.Me] = "Ines Duarte" })
